@@ -1,0 +1,24 @@
+import { InvalidInput } from "./problem";
+
+/** One entry of a menu: what the user reads, and other texts that mean the same. */
+export interface Choice {
+  readonly title: string;
+  readonly aliases?: readonly string[];
+}
+
+/** Case, spaces, hyphens and inch marks make no difference to a text with a fixed list. */
+const bare = (text: string) => text.toLowerCase().replace(/[\s\-–—_"″'′]|inch(es)?\b|\bin\b\.?/g, "");
+
+/**
+ * Finds the entry of a fixed list that a text means.
+ *
+ * @throws InvalidInput naming the list when none is meant
+ */
+export function chosen<T extends Choice>(what: string, text: unknown, choices: readonly T[]): T {
+  const wanted = bare(String(text ?? ""));
+  const found = choices.find((choice) => [choice.title, ...(choice.aliases ?? [])].some((name) => bare(name) === wanted));
+  if (found) return found;
+  const list = choices.map((choice) => choice.title).join(", ");
+  const given = wanted === "" ? "a blank" : `"${String(text).slice(0, 60)}"`;
+  throw new InvalidInput(`${what} should be one of: ${list}. You have ${given}.`);
+}

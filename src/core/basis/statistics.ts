@@ -1,0 +1,35 @@
+import jStat from "jstat";
+import { OutOfRange } from "./problem";
+import { requireBetween } from "./require";
+import type { Percent } from "./units";
+
+/**
+ * Two-sided Student's t for a confidence level.
+ *
+ * @param confidence confidence level [%], 50 to 99.9
+ * @param degreesOfFreedom above 0; need not be whole (Satterthwaite)
+ * @throws InvalidInput when the confidence is out of its bounds
+ * @throws OutOfRange when there are no degrees of freedom
+ *
+ * The quantile itself comes from the library jStat; test/core/basis holds it against another one.
+ */
+export function studentT(confidence: Percent, degreesOfFreedom: number): number {
+  requireBetween("Confidence", confidence, 50, 99.9, "%");
+  if (!(degreesOfFreedom > 0)) throw new OutOfRange("A margin of error needs at least 2 plots. You have 1.");
+  return jStat.studentt.inv(0.5 + confidence / 200, degreesOfFreedom);
+}
+
+/** Arithmetic mean. The list must not be empty. */
+export function mean(values: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i += 1) sum += values[i] as number;
+  return sum / values.length;
+}
+
+/** Sample variance, divisor n - 1, by the two-pass method. The list must hold at least two values. */
+export function sampleVariance(values: ArrayLike<number>): number {
+  const centre = mean(values);
+  let squares = 0;
+  for (let i = 0; i < values.length; i += 1) squares += ((values[i] as number) - centre) ** 2;
+  return squares / (values.length - 1);
+}

@@ -1,0 +1,98 @@
+import { InvalidInput, OutOfRange, Problem } from "../../core/basis/problem";
+import type { Cells, Reading } from "./readings";
+
+type Readings<T> = { readonly [K in keyof T]: Reading<T[K]> };
+
+/** What a cell may hold when a function has answered. */
+export type Answer = string | number | boolean | CustomFunctions.Error;
+
+/**
+ * Answers cell by cell: arguments of one shape, or single values beside them. A row with a blank measurement
+ * answers with a blank, a row with a problem answers with that problem in its own cell only.
+ */
+export function eachCell<T extends object>(readings: Readings<T>, answer: (values: T) => number | string): Cells {
+  const keys = Object.keys(readings) as (keyof T)[];
+  const columnsRead = keys.map((key) => readings[key]);
+  const shape = sameShape(columnsRead);
+  const single = columnsRead.map((one) => one.rows === 1 && one.columns === 1);
+  const values = {} as T;
+
+  const one = (row: number, column: number): Answer => {
+    try {
+      for (let i = 0; i < keys.length; i += 1) {
+        const source = columnsRead[i] as Reading<T[keyof T]>;
+        const value = single[i] ? source.at(0, 0) : source.at(row, column);
+        if (value === undefined) return "";
+        values[keys[i] as keyof T] = value;
+      }
+      return finite(answer(values));
+    } catch (problem) {
+      return asError(problem);
+    }
+  };
+
+  const answers: Answer[][] = new Array<Answer[]>(shape.rows);
+  for (let row = 0; row < shape.rows; row += 1) {
+    const line: Answer[] = new Array<Answer>(shape.columns);
+    for (let column = 0; column < shape.columns; column += 1) line[column] = one(row, column);
+    answers[row] = line;
+  }
+  return answers;
+}
+
+/** The shape that arguments share when single values are spread over it. */
+export function sameShape(readings: readonly Reading<unknown>[]): { readonly rows: number; readonly columns: number } {
+  const spread = readings.filter((one) => one.rows !== 1 || one.columns !== 1);
+  const first = spread[0];
+  if (!first) return { rows: 1, columns: 1 };
+  for (const other of spread) {
+    if (other.rows === first.rows && other.columns === first.columns) continue;
+    return raise(
+      new InvalidInput(
+        `These lists need the same number of rows: ${first.what} has ${size(first)}, ${other.what} has ${size(other)}.`,
+      ),
+    );
+  }
+  return first;
+}
+
+const size = ({ rows, columns }: Reading<unknown>) => (columns === 1 ? String(rows) : `${rows} x ${columns}`);
+
+/** A whole function's answer: a problem becomes the error that carries its sentence. */
+export function answered<T>(answer: () => T): T {
+  try {
+    return answer();
+  } catch (problem) {
+    return raise(problem);
+  }
+}
+
+/** A table that spills: a header row, then rows of its width, every cell clean. */
+export function spilled(header: readonly string[], rows: readonly (readonly unknown[])[]): Cells {
+  return [header, ...rows].map((row) => header.map((_, column) => cleaned(row[column])));
+}
+
+function cleaned(cell: unknown): Answer {
+  if (cell == null) return "";
+  if (typeof cell === "number") return finite(cell);
+  return cell as Answer;
+}
+
+function finite(value: number | string): number | string {
+  if (typeof value === "number" && !Number.isFinite(value)) {
+    throw new InvalidInput("These numbers are too large or too small to work with.");
+  }
+  return value;
+}
+
+function raise(problem: unknown): never {
+  throw asError(problem);
+}
+
+/** The host's own error for a problem; whatever else was thrown is a bug of ours and passes through. */
+function asError(problem: unknown): CustomFunctions.Error {
+  if (problem instanceof OutOfRange) return new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, problem.message);
+  if (problem instanceof Problem) return new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, problem.message);
+  if (problem instanceof CustomFunctions.Error) return problem;
+  throw problem;
+}

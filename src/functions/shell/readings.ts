@@ -1,0 +1,103 @@
+import { InvalidInput } from "../../core/basis/problem";
+import { shown } from "../../core/basis/require";
+
+/** What the spreadsheet hands over for a range: rows of cells, each a number, a text, a boolean or a blank. */
+export type Cells = any[][];
+
+/** One argument, ready to be read cell by cell. A blank cell reads as undefined; a bad one throws a Problem. */
+export interface Reading<T> {
+  readonly what: string;
+  readonly rows: number;
+  readonly columns: number;
+  at(row: number, column: number): T | undefined;
+}
+
+export interface Bounds {
+  readonly unit: string;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+const blank = (cell: unknown): boolean => cell == null || cell === "" || (typeof cell === "string" && cell.trim() === "");
+
+/** A range as rows and columns, whatever a host made of it: a lone value is a range of one cell. */
+export function asCells(given: unknown): Cells {
+  if (!Array.isArray(given)) return [[given]];
+  if (given.length === 0) return [[null]];
+  return Array.isArray(given[0]) ? (given as Cells) : [given as unknown[]];
+}
+
+/**
+ * A measurement: blank and 0 both mean "not measured", since hosts disagree on how a blank cell arrives.
+ * @param tag puts the unit on a plain number, converting from metric where that is wanted
+ */
+export function measured<T>(given: unknown, what: string, tag: (value: number) => T, bounds: Bounds): Reading<T> {
+  return reading(given, what, (cell) => {
+    if (cell === 0 || blank(cell)) return undefined;
+    return tag(boundedNumber(cell, what, bounds));
+  });
+}
+
+/** Any other number of a column: a blank reads as the value that stands for "left out". */
+export function optionalNumber<T>(given: unknown, what: string, tag: (value: number) => T, bounds: Bounds, leftOut = 0): Reading<T> {
+  return reading(given, what, (cell) => tag(blank(cell) ? leftOut : boundedNumber(cell, what, bounds)));
+}
+
+/** A column of texts or numbers that name things, such as plots or species. Compared without regard to case. */
+export function names(given: unknown, what: string): Reading<string> {
+  return reading(given, what, (cell) => {
+    if (cell === 0 || blank(cell)) return undefined;
+    if (typeof cell === "object") throw new InvalidInput(`${what} should be a name or a number.`);
+    return String(cell).trim().slice(0, 100);
+  });
+}
+
+/** One number that is not a column. Left out or blank: the value that stands for it. */
+export function oneNumber(given: unknown, what: string, bounds: Bounds, leftOut?: number): number {
+  const cell = asCells(given)[0]?.[0];
+  if (leftOut !== undefined && (cell === 0 || blank(cell))) return leftOut;
+  if (blank(cell)) throw new InvalidInput(`${what} needs a number${bounds.unit && ` in ${bounds.unit}`}, but the cell is blank.`);
+  return boundedNumber(cell, what, bounds);
+}
+
+/** True when an argument was left out, whichever way the host says so. */
+export const isLeftOut = (given: unknown): boolean => {
+  const cells = asCells(given);
+  return cells.length === 1 && (cells[0]?.length ?? 0) <= 1 && (cells[0]?.[0] === 0 || blank(cells[0]?.[0]));
+};
+
+function reading<T>(given: unknown, what: string, read: (cell: unknown) => T | undefined): Reading<T> {
+  const cells = asCells(given);
+  const columns = cells[0]?.length ?? 0;
+  return { what, rows: cells.length, columns, at: (row, column) => read(cells[row]?.[column]) };
+}
+
+/** A number within its bounds, or the sentence that says what is wrong with the cell. */
+export function boundedNumber(cell: unknown, what: string, { unit, low = -1e12, high = 1e12 }: Bounds): number {
+  const value = typeof cell === "number" ? cell : numberOf(cell, what);
+  if (value >= low && value <= high) return value;
+  if (isDateSerial(value)) throw new InvalidInput(DATE);
+  const hint = value > high && value / 10 >= low && value / 10 <= high ? " Missing a decimal point?" : "";
+  throw new InvalidInput(
+    `${what} should be between ${shown(low)} and ${shown(high)}${unit && ` ${unit}`}. You have ${shown(value)}.${hint}`,
+  );
+}
+
+const DATE = "This looks like a date. Excel turns 5/4 or 1/8 into a date; type 1.25 or =5/4.";
+const PLAIN_NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
+const LIKE_A_DATE = /^\d{1,4}[/-]\d{1,2}([/-]\d{1,4})?$|^\d{1,2}-[a-z]{3,}(-\d+)?$/i;
+
+/** Serial numbers of the days from 1990 to 2099, as a cell that was turned into a date holds them. */
+const isDateSerial = (value: number) => Number.isInteger(value) && value >= 32_874 && value <= 73_050;
+
+function numberOf(cell: unknown, what: string): number {
+  if (typeof cell === "string") {
+    const text = cell.trim();
+    if (PLAIN_NUMBER.test(text) && Number.isFinite(Number(text))) return Number(text);
+    if (LIKE_A_DATE.test(text)) throw new InvalidInput(DATE);
+    throw new InvalidInput(`${what} needs a number, but the cell has "${text.slice(0, 60)}". Type just the number.`);
+  }
+  if (cell instanceof Date) throw new InvalidInput(DATE);
+  if (typeof cell === "boolean") throw new InvalidInput(`${what} needs a number, but the cell has ${cell ? "TRUE" : "FALSE"}.`);
+  throw new InvalidInput(`${what} needs a number, but the cell has something else.`);
+}
