@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import Papa from "papaparse";
-import { expect } from "vitest";
 
 /** A table as print has it, with where it was read. */
 export interface PublishedTable {
@@ -44,9 +43,4 @@ export function numberIn(row: PublishedRow, column: string): number {
   const value = Number(text);
   if (text === undefined || text.trim() === "" || !Number.isFinite(value)) throw new Error(`no number under "${column}": ${JSON.stringify(row)}`);
   return value;
-}
-
-/** Passes when a value agrees with print to half the printed step. */
-export function expectAsPrinted(actual: number, printed: number, printedTo: number): void {
-  expect(Math.abs(actual - printed), `${actual} against ${printed} as printed`).toBeLessThanOrEqual(printedTo / 2 + 1e-9);
 }
