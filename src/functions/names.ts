@@ -1,0 +1,48 @@
+/** The namespace under which a cell calls our functions. */
+export const NAMESPACE = "WOODLOT";
+
+/** Every function that a cell may call; a test holds this list against the functions themselves. */
+export const functionNames = [
+  "PLOTSNEEDED",
+  "GRIDSPACING",
+  "PLOTRADIUS",
+  "PLOTRADIUSFACTOR",
+  "LIMITINGDISTANCE",
+  "INOROUT",
+  "TREEHEIGHT",
+  "HORIZONTALDISTANCE",
+  "LOGSFROMHEIGHT",
+  "BASALAREA",
+  "TREESPERACRE",
+  "TREEVOLUME",
+  "TREELOGS",
+  "TREELUMBER",
+  "FORMCLASS",
+  "STANDSUMMARY",
+  "STANDTABLE",
+  "STOCKTABLE",
+  "SPECIESTABLE",
+  "PLOTTABLE",
+  "QMD",
+  "MARGINOFERROR",
+  "MARGINPERCENT",
+  "MOREPLOTS",
+  "TRACTTOTAL",
+  "CHECKTREES",
+  "LOGSCALE",
+  "LOGSCALERULES",
+  "LOGCUBIC",
+  "KERFRECOVERY",
+  "SAWPLAN",
+  "SAWYIELD",
+  "BOARDFEET",
+  "VALUERANGE",
+  "HOMESAWNET",
+  "BREAKEVENPRICE",
+  "COMPAREWAYS",
+  "SOURCEOF",
+  "CAUTIONOF",
+  "BUILDINFO",
+] as const;
+
+export type FunctionName = (typeof functionNames)[number];

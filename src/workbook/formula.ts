@@ -1,0 +1,12 @@
+import { NAMESPACE, type FunctionName } from "../functions/names";
+
+/** A call of one of our functions, as text inside a formula: call("LOGSCALE", "A1", "16") gives WOODLOT.LOGSCALE(A1,16). */
+export function call(name: FunctionName, ...args: readonly string[]): string {
+  return `${NAMESPACE}.${name}(${args.join(",")})`;
+}
+
+/** A table's whole column, such as Trees[DBH in]. */
+export const column = (table: string, heading: string): string => `${table}[${heading}]`;
+
+/** The cell of a table's column in the row where the formula stands. Never the short @ form, which not every engine reads. */
+export const thisRow = (table: string, heading: string): string => `${table}[[#This Row],[${heading}]]`;
