@@ -1,6 +1,6 @@
 import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
-import type { BoardFeet, Feet, Inches } from "../basis/units";
+import type { BoardFeet, Feet, Inches, InchesPerFoot } from "../basis/units";
 
 /** A log as its buyer scales it. */
 export interface ScaledLog {
@@ -17,6 +17,8 @@ export interface LogRule extends Choice {
   readonly sources: readonly Source[];
   /** True when the formula or the table is known from memory only; said wherever the rule is shown. */
   readonly fromMemory?: boolean;
+  /** The taper that the rule itself builds in; a rule that takes a log for a cylinder has none. [in/ft] */
+  readonly taper?: InchesPerFoot;
   /**
    * Board feet, exact as the rule defines them.
    * @throws InvalidInput when a measure is not a number above 0

@@ -1,0 +1,55 @@
+import { requireAtLeast, requirePositive } from "../../basis/require";
+import { boardFeet } from "../../basis/units";
+import type { LogRule } from "../logRule";
+import { toNearest } from "../toNearest";
+
+const SLABS_AND_EDGINGS = 4; // in, taken off the diameter before squaring [1]
+
+/**
+ * Doyle log rule: the lumber tally of one straight, sound log.
+ *
+ *     V = ((D - 4) / 4)^2 L = (D - 4)^2 L / 16
+ *
+ *     V  lumber tally                          [bf]
+ *     D  diameter inside bark at the small end [in]
+ *     L  log length                            [ft]
+ *
+ * Valid for D >= 4 in, where it gives 0; below that the square would grow again.
+ * It takes no account of taper, scales small logs too low and large logs too high [2].
+ * Printed tables show the nearest whole board foot; they disagree where the exact value ends in a half.
+ *
+ * @throws InvalidInput when D or L is not a number above 0
+ * @throws OutOfRange when D < 4 in
+ */
+export const doyle: LogRule = {
+  id: "doyle",
+  title: "Doyle",
+  sources: [
+    {
+      author: "State of Louisiana",
+      year: "1992",
+      title: "Louisiana Revised Statutes",
+      where: "[1] 3:4641 (Acts 1992, No. 55): the formula in words and figures",
+      url: "https://lexace.ai/us/statute/louisiana/RS-3-4641",
+      standing: "read",
+    },
+    {
+      author: "D. Cassens",
+      year: "n.d.",
+      title: "Log and Tree Scaling Techniques, Purdue University FNR-191",
+      where: "[2] section on the Doyle rule",
+      url: "https://docslib.org/doc/12689756/log-and-tree-scaling-techniques-fnr-191",
+      standing: "read",
+    },
+  ],
+
+  scale({ diameter, length }) {
+    requirePositive("Diameter", diameter, "in");
+    requirePositive("Length", length, "ft");
+    requireAtLeast("The Doyle rule", diameter, SLABS_AND_EDGINGS, "in");
+
+    return boardFeet((diameter - SLABS_AND_EDGINGS) ** 2 * (length / 16));
+  },
+
+  round: (volume) => toNearest(1, volume),
+};

@@ -1,0 +1,56 @@
+import { requirePositive } from "../../basis/require";
+import { boardFeet } from "../../basis/units";
+import type { LogRule } from "../logRule";
+import { noPublishedValue } from "../noPublishedValue";
+import { toNearest } from "../toNearest";
+
+/**
+ * Scribner log rule as a formula: a smooth curve through the diagrams of 1846.
+ *
+ *     V = (0.79 D^2 - 2 D - 4) L / 16
+ *
+ *     V  lumber tally                          [bf]
+ *     D  diameter inside bark at the small end [in]
+ *     L  log length                            [ft]
+ *
+ * Valid from about 3.85 in up, where the bracket is not below 0. The diagrams are lumpy and the curve is not:
+ * for 16-ft logs of 6 to 40 in it lies up to 41 bf away from the Decimal C table, and does not stand in for it.
+ * Rounded to the nearest whole board foot, half up: a choice of ours, since no table of the formula was found.
+ *
+ * @throws InvalidInput when D or L is not a number above 0
+ * @throws OutOfRange when the bracket is below 0
+ */
+export const scribner: LogRule = {
+  id: "scribner",
+  title: "Scribner",
+  fromMemory: true,
+  sources: [
+    {
+      author: "D. Bruce and F. X. Schumacher",
+      year: "1950",
+      title: "Forest Mensuration",
+      where: "the regression (0.79 D^2 - 2 D - 4) L/16; coefficients and credit from memory, as widely reprinted",
+      standing: "from memory",
+    },
+    {
+      author: "C. Mesavage and J. W. Girard",
+      year: "1946",
+      title: "Tables for Estimating Board-Foot Volume of Timber",
+      where: "Form Class 78, Scribner, first 16-ft log, as reprinted: within 2.2 bf of the formula in all 31 cells",
+      url: "https://handbook.sref.info/doku.php?id=tree_volume_tables",
+      standing: "read",
+    },
+  ],
+
+  scale(log) {
+    const { diameter, length } = log;
+    requirePositive("Diameter", diameter, "in");
+    requirePositive("Length", length, "ft");
+    const sixteenFoot = 0.79 * diameter * diameter - 2 * diameter - 4;
+    if (sixteenFoot < 0) throw noPublishedValue(scribner, log);
+
+    return boardFeet(sixteenFoot * (length / 16));
+  },
+
+  round: (volume) => toNearest(1, volume),
+};
