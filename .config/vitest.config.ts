@@ -1,5 +1,5 @@
 import { defineConfig } from "vitest/config";
-import { plainCount } from "../test/support/plainCount";
+import { plainCount } from "../test/support/plainCount.ts";
 
 /** Fast tests and browser tests are two projects so that the first can run alone while one works. */
 export default defineConfig({

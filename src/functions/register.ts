@@ -1,0 +1,19 @@
+import * as boards from "./boards";
+import * as logs from "./logs";
+import * as money from "./money";
+import * as plan from "./plan";
+import * as sampling from "./sampling";
+import * as sawing from "./sawing";
+import * as stand from "./stand";
+import * as tree from "./tree";
+import * as trust from "./trust";
+import * as woods from "./woods";
+
+/** Hands every function of a shell file to the spreadsheet under its upper-cased name; menus of texts are passed over. */
+const shells = [plan, woods, tree, stand, sampling, logs, sawing, boards, money, trust];
+
+for (const shell of shells) {
+  for (const [name, one] of Object.entries<unknown>(shell)) {
+    if (typeof one === "function") CustomFunctions.associate(name.toUpperCase(), one as (...args: unknown[]) => unknown);
+  }
+}

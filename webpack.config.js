@@ -1,0 +1,129 @@
+import { readFile, readdir } from "node:fs/promises";
+import { createRequire } from "node:module";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import MiniCssExtractPlugin from "mini-css-extract-plugin";
+
+const webpack = createRequire(import.meta.url)("webpack");
+const here = path.dirname(fileURLToPath(import.meta.url));
+const at = (...parts) => path.join(here, ...parts);
+
+/** The origin that manifest.xml is written for; another one is given as `--env origin=https://...`. */
+const DEVELOPMENT_ORIGIN = "https://localhost:3000";
+
+/** The files that are no shells: they hold no function that a cell may call. */
+const NOT_SHELLS = new Set(["names.ts", "register.ts"]);
+
+/** Emits files that no loader makes: each source names a file of dist and the way to its contents. */
+class Emit {
+  constructor(name, sources) {
+    this.name = name;
+    this.sources = sources;
+  }
+
+  apply(compiler) {
+    const { Compilation, WebpackError, sources } = webpack;
+    compiler.hooks.thisCompilation.tap(this.name, (compilation) => {
+      const stage = Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
+      compilation.hooks.processAssets.tapPromise({ name: this.name, stage }, async () => {
+        for (const { file, from, contents } of this.sources) {
+          try {
+            const inputs = await from();
+            for (const input of inputs) compilation.fileDependencies.add(input);
+            compilation.emitAsset(file, new sources.RawSource(await contents(inputs)));
+          } catch (problem) {
+            compilation.errors.push(new WebpackError(`${file}: ${problem.message}`));
+          }
+        }
+      });
+    });
+  }
+}
+
+const shellFiles = async () => {
+  const files = await readdir(at("src/functions"));
+  return files.filter((file) => file.endsWith(".ts") && !NOT_SHELLS.has(file)).map((file) => at("src/functions", file));
+};
+
+/** functions.json as the vendor's generator reads it from the shells; any complaint of the generator fails the build. */
+async function functionMetadata(files) {
+  const { metadataJson, errors } = await generateCustomFunctionsMetadata(files, false);
+  if (errors.length > 0) throw new Error(errors.join("; "));
+  const metadata = JSON.parse(metadataJson);
+  for (const one of metadata.functions) one.description = one.description.replace(/\s+/g, " ");
+  return `${JSON.stringify(metadata, null, 1)}\n`;
+}
+
+const copied = (file, source) => ({
+  file,
+  from: async () => [at(source)],
+  contents: ([input]) => readFile(input),
+});
+
+const manifest = (origin) => ({
+  file: "manifest.xml",
+  from: async () => [at("manifest.xml")],
+  contents: async ([input]) => (await readFile(input, "utf8")).replaceAll(DEVELOPMENT_ORIGIN, origin.replace(/\/$/, "")),
+});
+
+const icons = [16, 32, 64, 80].map((size) => copied(`assets/icon-${size}.png`, `src/hosts/excel/assets/icon-${size}.png`));
+
+export default (env = {}, { mode = "production" } = {}) => {
+  const origin = env.origin ?? DEVELOPMENT_ORIGIN;
+  const common = {
+    mode,
+    context: here,
+    devtool: mode === "production" ? false : "source-map",
+    performance: { hints: false },
+    stats: "errors-warnings",
+    resolve: { extensions: [".ts", ".js"] },
+    module: {
+      rules: [
+        {
+          test: /\.ts$/,
+          loader: "ts-loader",
+          options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+        },
+        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+      ],
+    },
+  };
+
+  return [
+    {
+      ...common,
+      name: "functions",
+      target: "es2020",
+      entry: { functions: "./src/functions/register.ts" },
+      output: { path: at("dist"), filename: "[name].js" },
+      plugins: [new Emit("FunctionMetadata", [{ file: "functions.json", from: shellFiles, contents: functionMetadata }])],
+    },
+    {
+      ...common,
+      name: "taskpane",
+      target: ["web", "es2020"],
+      entry: { taskpane: "./src/hosts/excel/taskpane.ts" },
+      output: { path: at("dist"), filename: "[name].js", chunkFilename: "pane-[name].js", publicPath: "auto" },
+      plugins: [
+        new MiniCssExtractPlugin({ filename: "[name].css" }),
+        new Emit("ExcelFiles", [copied("taskpane.html", "src/hosts/excel/taskpane.html"), manifest(origin), ...icons]),
+      ],
+    },
+    {
+      ...common,
+      name: "embedded",
+      target: ["web", "es2020"],
+      entry: { embedded: "./src/hosts/embedded/main.ts" },
+      output: { path: at("dist/embedded"), filename: "[name].js", chunkFilename: "[name].js", publicPath: "auto" },
+      plugins: [
+        new MiniCssExtractPlugin({ filename: "[name].css" }),
+        new Emit("EmbeddedPage", [
+          copied("index.html", "src/hosts/embedded/index.html"),
+          copied("pane.html", "src/hosts/embedded/pane.html"),
+          copied("pane-bridge.js", "src/hosts/embedded/pane-bridge.js"),
+        ]),
+      ],
+    },
+  ];
+};
