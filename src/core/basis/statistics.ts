@@ -3,6 +3,9 @@ import { OutOfRange } from "./problem";
 import { requireBetween } from "./require";
 import type { Percent } from "./units";
 
+/** From here on t is the normal deviate to one part in a million, and the library begins to lose digits. */
+const AS_GOOD_AS_NORMAL = 1e6;
+
 /**
  * Two-sided Student's t for a confidence level.
  *
@@ -16,7 +19,7 @@ import type { Percent } from "./units";
 export function studentT(confidence: Percent, degreesOfFreedom: number): number {
   requireBetween("Confidence", confidence, 50, 99.9, "%");
   if (!(degreesOfFreedom > 0)) throw new OutOfRange("A margin of error needs at least 2 plots. You have 1.");
-  return jStat.studentt.inv(0.5 + confidence / 200, degreesOfFreedom);
+  return jStat.studentt.inv(0.5 + confidence / 200, Math.min(degreesOfFreedom, AS_GOOD_AS_NORMAL));
 }
 
 /** Arithmetic mean. The list must not be empty. */

@@ -90,7 +90,7 @@ function raise(problem: unknown): never {
 }
 
 /** The host's own error for a problem; whatever else was thrown is a bug of ours and passes through. */
-function asError(problem: unknown): CustomFunctions.Error {
+export function asError(problem: unknown): CustomFunctions.Error {
   if (problem instanceof OutOfRange) return new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, problem.message);
   if (problem instanceof Problem) return new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, problem.message);
   if (problem instanceof CustomFunctions.Error) return problem;

@@ -18,7 +18,8 @@ export interface Bounds {
   readonly high?: number;
 }
 
-const blank = (cell: unknown): boolean => cell == null || cell === "" || (typeof cell === "string" && cell.trim() === "");
+/** A cell that holds nothing, whichever way the host says so. A 0 is a matter of what the argument means. */
+export const blank = (cell: unknown): boolean => cell == null || cell === "" || (typeof cell === "string" && cell.trim() === "");
 
 /** A range as rows and columns, whatever a host made of it: a lone value is a range of one cell. */
 export function asCells(given: unknown): Cells {
@@ -83,12 +84,12 @@ export function boundedNumber(cell: unknown, what: string, { unit, low = -1e12, 
   );
 }
 
-const DATE = "This looks like a date. Excel turns 5/4 or 1/8 into a date; type 1.25 or =5/4.";
+export const DATE = "This looks like a date. Excel turns 5/4 or 1/8 into a date; type 1.25 or =5/4.";
 const PLAIN_NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 const LIKE_A_DATE = /^\d{1,4}[/-]\d{1,2}([/-]\d{1,4})?$|^\d{1,2}-[a-z]{3,}(-\d+)?$/i;
 
 /** Serial numbers of the days from 1990 to 2099, as a cell that was turned into a date holds them. */
-const isDateSerial = (value: number) => Number.isInteger(value) && value >= 32_874 && value <= 73_050;
+export const isDateSerial = (value: number) => Number.isInteger(value) && value >= 32_874 && value <= 73_050;
 
 function numberOf(cell: unknown, what: string): number {
   if (typeof cell === "string") {
