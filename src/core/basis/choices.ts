@@ -15,10 +15,17 @@ const bare = (text: string) => text.toLowerCase().replace(/[\s\-–—_"″'′]
  * @throws InvalidInput naming the list when none is meant
  */
 export function chosen<T extends Choice>(what: string, text: unknown, choices: readonly T[]): T {
-  const wanted = bare(String(text ?? ""));
+  const given = textOf(text);
+  const wanted = bare(given);
   const found = choices.find((choice) => [choice.title, ...(choice.aliases ?? [])].some((name) => bare(name) === wanted));
   if (found) return found;
   const list = choices.map((choice) => choice.title).join(", ");
-  const given = wanted === "" ? "a blank" : `"${String(text).slice(0, 60)}"`;
-  throw new InvalidInput(`${what} should be one of: ${list}. You have ${given}.`);
+  throw new InvalidInput(
+    `${what} should be one of: ${list}. You have ${wanted === "" ? "a blank" : `"${given.slice(0, 60)}"`}.`,
+  );
+}
+
+/** A cell's contents as text; what is neither text, number nor truth value counts as blank. */
+export function textOf(cell: unknown): string {
+  return typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean" ? String(cell).trim() : "";
 }

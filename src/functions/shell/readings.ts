@@ -1,3 +1,4 @@
+import { textOf } from "../../core/basis/choices";
 import { InvalidInput } from "../../core/basis/problem";
 import { shown } from "../../core/basis/require";
 
@@ -49,7 +50,7 @@ export function names(given: unknown, what: string): Reading<string> {
   return reading(given, what, (cell) => {
     if (cell === 0 || blank(cell)) return undefined;
     if (typeof cell === "object") throw new InvalidInput(`${what} should be a name or a number.`);
-    return String(cell).trim().slice(0, 100);
+    return textOf(cell).slice(0, 100);
   });
 }
 
@@ -59,6 +60,16 @@ export function oneNumber(given: unknown, what: string, bounds: Bounds, leftOut?
   if (leftOut !== undefined && (cell === 0 || blank(cell))) return leftOut;
   if (blank(cell)) throw new InvalidInput(`${what} needs a number${bounds.unit && ` in ${bounds.unit}`}, but the cell is blank.`);
   return boundedNumber(cell, what, bounds);
+}
+
+/** One text that is not a column. Left out or blank: the text that stands for it. */
+export function oneText(given: unknown, what: string, leftOut = ""): unknown {
+  const cells = asCells(given);
+  if (cells.length > 1 || (cells[0]?.length ?? 0) > 1) {
+    throw new InvalidInput(`${what} should be one text, not a list of them.`);
+  }
+  const cell: unknown = cells[0]?.[0];
+  return cell === 0 || blank(cell) ? leftOut : cell;
 }
 
 /** True when an argument was left out, whichever way the host says so. */
