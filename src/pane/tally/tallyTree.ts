@@ -1,0 +1,19 @@
+/** One line of a tally: the trees it stands for, as they go into a row of the Trees table. */
+export interface TallyTree {
+  /** Species code as it stands in the species list, or as typed when the list does not have it. */
+  readonly species: string;
+  /** Diameter at breast height. [in] */
+  readonly dbh: number;
+  /** 16-ft logs; null when they were not measured. */
+  readonly logs: number | null;
+  readonly count: number;
+  /** Cull, in percent of the volume; null when none was given. */
+  readonly cull: number | null;
+  readonly note: string;
+}
+
+/** A species as the tally box knows it. */
+export interface KnownSpecies {
+  readonly code: string;
+  readonly name: string;
+}
