@@ -101,9 +101,9 @@ function takeNumber(words: string[], numbers: number[]): string {
 const MOST_DIGITS = 6;
 
 function decimal(word: string): number | undefined {
-  const [, whole = "", after = ""] = /^(\d*)(\.\d*)?$/.exec(word) ?? [];
-  if (!/\d/.test(word) || whole.length > MOST_DIGITS || after.length > MOST_DIGITS + 1) return undefined;
-  return Number(whole + after);
+  const parts = /^(\d*)\.?(\d*)$/.exec(word);
+  if (!parts || !/\d/.test(word) || parts.slice(1).some((digits) => digits.length > MOST_DIGITS)) return undefined;
+  return Number(word);
 }
 
 function fraction(word: string): number | undefined {
