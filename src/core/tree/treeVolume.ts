@@ -1,0 +1,104 @@
+import { OutOfRange } from "../basis/problem";
+import { shown } from "../basis/require";
+import type { Source } from "../basis/source";
+import { boardFeet, inches, type BoardFeet } from "../basis/units";
+import type { LogRule } from "../log/logRule";
+import { upperLogTaper } from "../reference/upperLogTaper";
+import { requireFormClassTree, TREE_LOG_LENGTH, type FormClassTree } from "./formClassTree";
+import { betweenRows, DBH_STEP, FIRST_DBH, firstTop, MOST_LOGS, rowBelow, upperLogTapers } from "./upperLogTapers";
+
+/**
+ * Board feet in a standing tree by form class: each of its 16-foot logs scaled by a log rule, and added up.
+ *
+ *     d1     = FC D / 100, to a tenth
+ *     d(k+1) = d(k) - t(D, n, k+1)
+ *     V      = sum of the rule's volume at d1 ... dn, 16 ft
+ *
+ *     V   volume of the tree                                        [bf]
+ *     D   diameter at breast height, over bark                      [in]
+ *     FC  Girard form class                                         [%]
+ *     n   logs of 16 ft in the tree
+ *     d   diameter inside bark at the top of a log                  [in]
+ *     t   average upper-log taper [1]                               [in]
+ *
+ * That build holds at the even diameters and the whole logs of the tables. Between them this takes straight lines, as
+ * the tables themselves do: their half-log columns are the plain mean of the two neighbours and their odd diameters
+ * the mean of the even ones. (Building at the odd diameter itself, with tapers in between, comes out worse: against
+ * the Scribner table it is off by 1.7 bf on average instead of 0.7, and a tree could lose volume as it grows, because
+ * d1 moves in steps.)
+ *
+ * Valid for 10 to 40 in and 1 to 3 logs, 12 to 32 in up to 4 logs, form class 65 to 90.
+ *
+ * @throws InvalidInput when a measure is not a number above 0
+ * @throws OutOfRange outside the tables, or where the log rule has no value for one of the logs
+ *
+ * [1] C. Mesavage and J. W. Girard 1946, in core/reference/upperLogTaper.ts
+ */
+export function treeVolume(tree: FormClassTree, rule: LogRule): BoardFeet {
+  requireFormClassTree(tree);
+  const { dbh, logs, formClass } = tree;
+  const cells = cellsOf(rule);
+  const row = rowBelow(dbh);
+  const towardsNextRow = betweenRows(dbh);
+  const below = betweenColumns(cells, rule, row, logs, formClass);
+  if (towardsNextRow === 0) return boardFeet(below);
+  const above = betweenColumns(cells, rule, row + 1, logs, formClass);
+  return boardFeet(below + (above - below) * towardsNextRow);
+}
+
+/** Volume at an even diameter, on a straight line between the whole-log columns. */
+function betweenColumns(cells: Float64Array, rule: LogRule, row: number, logs: number, formClass: number): number {
+  const whole = Math.floor(logs);
+  const fewer = cell(cells, rule, row, whole, formClass);
+  if (whole === logs) return fewer;
+  return fewer + (cell(cells, rule, row, whole + 1, formClass) - fewer) * (logs - whole);
+}
+
+const WIDEST_TOP = 360; // tenths of an inch: 40 in at form class 90
+
+/** One cell of the rule's table. The form class matters only through the first top, so that is its third heading. */
+function cell(cells: Float64Array, rule: LogRule, row: number, logs: number, formClass: number): number {
+  const top = firstTop(FIRST_DBH + DBH_STEP * row, formClass);
+  const at = (row * MOST_LOGS + logs - 1) * (WIDEST_TOP + 1) + top;
+  const known = cells[at] as number;
+  if (!Number.isNaN(known)) return known;
+  const built = sumOfLogs(rule, row, logs, top);
+  cells[at] = built;
+  return built;
+}
+
+function sumOfLogs(rule: LogRule, row: number, logs: number, top: number): number {
+  const tapers = upperLogTapers[row]?.[logs - 1];
+  if (!tapers)
+    throw new OutOfRange(`No upper-log tapers are known for ${logs} logs at ${FIRST_DBH + DBH_STEP * row} in DBH.`);
+  let tenths = top;
+  let sum: number = scaled(rule, tenths, 1);
+  tapers.forEach((taper, index) => {
+    tenths -= taper;
+    sum += scaled(rule, tenths, index + 2);
+  });
+  return sum;
+}
+
+function scaled(rule: LogRule, tenths: number, log: number): number {
+  try {
+    return rule.scale({ diameter: inches(tenths / 10), length: TREE_LOG_LENGTH });
+  } catch (problem) {
+    if (!(problem instanceof OutOfRange)) throw problem;
+    throw new OutOfRange(`Log ${log} of this tree is ${shown(tenths / 10)} in at its small end. ${problem.message}`);
+  }
+}
+
+/** Cells already built, by rule; a cell not yet built holds NaN. A column of trees asks for the same few over and over. */
+const built = new WeakMap<LogRule, Float64Array>();
+
+function cellsOf(rule: LogRule): Float64Array {
+  let cells = built.get(rule);
+  if (!cells) {
+    cells = new Float64Array(upperLogTapers.length * MOST_LOGS * (WIDEST_TOP + 1)).fill(NaN);
+    built.set(rule, cells);
+  }
+  return cells;
+}
+
+export const sources: readonly Source[] = [upperLogTaper.source];
