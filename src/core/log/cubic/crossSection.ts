@@ -1,0 +1,25 @@
+import { InvalidInput } from "../../basis/problem";
+import { requirePositive } from "../../basis/require";
+import { squareFeet, type Inches, type SquareFeet } from "../../basis/units";
+
+const SQUARE_FEET = Math.PI / 576; // of a circle one inch across
+
+/**
+ * Area across a log at one place, taken as a circle. [ft2]
+ *
+ * @throws InvalidInput when the diameter is not a number above 0
+ */
+export function crossSection(what: string, diameter: Inches): SquareFeet {
+  requirePositive(what, diameter, "in");
+  return squareFeet(SQUARE_FEET * diameter * diameter);
+}
+
+/**
+ * Area across a log half way between its ends. [ft2]
+ *
+ * @throws InvalidInput when the middle diameter is missing, or not a number above 0
+ */
+export function middleSection(formula: string, middle: Inches | undefined): SquareFeet {
+  if (middle === undefined) throw new InvalidInput(`${formula} needs the diameter at the middle of the log too.`);
+  return crossSection("Middle diameter", middle);
+}

@@ -1,0 +1,19 @@
+import type { Choice } from "../../basis/choices";
+import type { Source } from "../../basis/source";
+import type { CubicFeet, Feet, Inches } from "../../basis/units";
+
+/** A log with its diameters at both ends and, where a formula asks for it, half way between them. */
+export interface MeasuredLog {
+  readonly smallEnd: Inches;
+  readonly largeEnd: Inches;
+  readonly middle?: Inches;
+  readonly length: Feet;
+}
+
+/** A formula that tells how many cubic feet a log holds from areas across it. */
+export interface CubicFormula extends Choice {
+  readonly id: string;
+  readonly sources: readonly Source[];
+  /** @throws InvalidInput when a diameter that the formula uses is missing, or it or the length is not above 0 */
+  volume(log: MeasuredLog): CubicFeet;
+}

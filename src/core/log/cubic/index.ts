@@ -1,0 +1,7 @@
+import type { CubicFormula } from "./cubicFormula";
+import { huber } from "./huber";
+import { newton } from "./newton";
+import { smalian } from "./smalian";
+
+/** Every formula for the cubic volume of a log. Menus, messages and tests read this list. */
+export const cubicFormulas: readonly CubicFormula[] = [smalian, huber, newton];
