@@ -1,0 +1,67 @@
+import type { Choice } from "../basis/choices";
+import { shown } from "../basis/require";
+import type { SawLog } from "./sawLog";
+
+/** Something a mill cannot do; its number is in inches for a diameter, in feet for a distance. */
+export interface MillLimit extends Choice {
+  readonly id: MillLimitId;
+  readonly measure: "diameter" | "distance";
+  /** How far a log oversteps the limit; 0 or less when it fits. Left out when the log itself is not concerned. */
+  readonly overstep?: (log: SawLog, limit: number) => number;
+  readonly sentence?: (amount: string) => string;
+}
+
+export type MillLimitId = "largestDiameter" | "longestLog" | "shortestLog" | "bladeAboveBed" | "shortestBoard";
+
+/** The limits that were given; one left out does not bind. */
+export type Mill = Readonly<Partial<Record<MillLimitId, number>>>;
+
+export const millLimits: readonly MillLimit[] = [
+  {
+    id: "largestDiameter",
+    title: "Largest diameter",
+    aliases: ["Largest log diameter", "Largest log"],
+    measure: "diameter",
+    overstep: ({ largeEnd }, limit) => largeEnd - limit,
+    sentence: (amount) => `Too thick by ${amount}`,
+  },
+  {
+    id: "longestLog",
+    title: "Longest log",
+    measure: "distance",
+    overstep: ({ length }, limit) => length - limit,
+    sentence: (amount) => `Too long by ${amount}`,
+  },
+  {
+    id: "shortestLog",
+    title: "Shortest log",
+    measure: "distance",
+    overstep: ({ length }, limit) => limit - length,
+    sentence: (amount) => `Too short by ${amount}`,
+  },
+  {
+    id: "bladeAboveBed",
+    title: "Blade above bed",
+    aliases: ["Least blade height", "Lowest blade height"],
+    measure: "diameter",
+  },
+  { id: "shortestBoard", title: "Shortest board", measure: "distance" },
+];
+
+/** Writes a length in the user's unit: "2 ft", "0.6 m". */
+export type SayAmount = (amount: number, measure: MillLimit["measure"]) => string;
+
+/**
+ * Why a log does not fit a mill, such as "Too long by 2 ft"; undefined when it fits.
+ * Every limit that is overstepped is named.
+ */
+export function whyItDoesNotFit(log: SawLog, mill: Mill, say: SayAmount = imperial): string | undefined {
+  const reasons = millLimits.flatMap(({ id, measure, overstep, sentence }) => {
+    const limit = mill[id];
+    const excess = limit === undefined ? 0 : (overstep?.(log, limit) ?? 0);
+    return excess > 1e-9 && sentence ? [sentence(say(excess, measure))] : [];
+  });
+  return reasons.length === 0 ? undefined : reasons.join("; ");
+}
+
+const imperial: SayAmount = (amount, measure) => `${shown(amount)} ${measure === "diameter" ? "in" : "ft"}`;

@@ -1,0 +1,39 @@
+import { boardFeet, dollars, percent, type BoardFeet, type Dollars, type Percent } from "../basis/units";
+import { sawnBoardFeet } from "./boardSize";
+import type { SawPlan } from "./sawingPattern";
+import { solidVolume } from "./sawLog";
+import { woodBetween } from "./woodBetween";
+
+/** What a plan gets out of a log. The three shares are of the log's solid wood and add to 100. */
+export interface SawYield {
+  readonly pieces: number;
+  readonly boardFeet: BoardFeet;
+  /** Left out when the boards have no prices. */
+  readonly value?: Dollars;
+  readonly lumber: Percent;
+  /** Kerf of the cuts through the log, as far as it runs in wood. */
+  readonly sawdust: Percent;
+  /** Slabs, edgings with the edger's sawdust, and the ends trimmed off short boards. */
+  readonly slab: Percent;
+}
+
+const BOARD_FEET_PER_CUBIC_FOOT = 12;
+
+export function sawYield({ log, kerf, boards, priced }: SawPlan): SawYield {
+  const tally = boards.reduce((sum, { piece }) => sum + sawnBoardFeet(piece), 0);
+  const wood = solidVolume(log);
+  const lumber = (100 * tally) / BOARD_FEET_PER_CUBIC_FOOT / wood;
+  const kerfs = boards.map(({ lower }) => woodBetween(log, lower - kerf, lower));
+  const highest = boards.at(-1);
+  const opening = highest ? highest.lower + highest.piece.thickness : 0;
+  const sawdust =
+    (100 * kerfs.reduce<number>((sum, one) => sum + one, woodBetween(log, opening, opening + kerf))) / wood;
+  return {
+    pieces: boards.length,
+    boardFeet: boardFeet(tally),
+    ...(priced && { value: dollars(boards.reduce((sum, { worth }) => sum + worth, 0)) }),
+    lumber: percent(lumber),
+    sawdust: percent(sawdust),
+    slab: percent(100 - lumber - sawdust),
+  };
+}

@@ -1,0 +1,48 @@
+import { InvalidInput } from "../basis/problem";
+import { shown } from "../basis/require";
+import type { Source } from "../basis/source";
+import type { Dollars } from "../basis/units";
+
+export const compareWaysSources: readonly Source[] = [
+  {
+    author: "Woodlot Reckoner",
+    year: "2026",
+    title: "Ranks only where ranges stand apart",
+    where: "core/value/compareWays",
+    standing: "choice of ours",
+  },
+];
+
+/** One way to use the timber, such as selling it standing, with what it brings at most and at least. */
+export interface Way {
+  readonly name: string;
+  readonly value: Dollars;
+  readonly low: Dollars;
+  readonly high: Dollars;
+}
+
+export interface RankedWay extends Way {
+  /** 1 for the best; undefined when the range meets another's, so that neither can be called the better one. */
+  readonly rank: number | undefined;
+}
+
+/**
+ * Ranks ways by value, but only where a way's range stands apart from every other: a higher figure whose range
+ * meets the next one's is no winner. Keeps the order given.
+ *
+ * @throws InvalidInput when a value does not lie within its range
+ */
+export function compareWays(ways: readonly Way[]): readonly RankedWay[] {
+  for (const { name, value, low, high } of ways) {
+    if (low <= value && value <= high) continue;
+    throw new InvalidInput(
+      `The value of "${name}" should lie between its low and its high, ${shown(low)} and ${shown(high)} $. You have ${shown(value)}.`,
+    );
+  }
+  return ways.map((way) => {
+    const others = ways.filter((other) => other !== way);
+    const meets = others.some((other) => other.low <= way.high && way.low <= other.high);
+    const better = others.filter((other) => other.value > way.value).length;
+    return { ...way, rank: meets ? undefined : better + 1 };
+  });
+}

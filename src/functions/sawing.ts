@@ -1,0 +1,148 @@
+import { shown } from "../core/basis/require";
+import { inches } from "../core/basis/units";
+import { gainFromThinnerKerf, kerfRecovery as recovery } from "../core/lumber/kerfRecovery";
+import type { Placed } from "../core/sawing/bestStack";
+import { sawnBoardFeet } from "../core/sawing/boardSize";
+import type { SawPlan } from "../core/sawing/sawingPattern";
+import { sawPlan as bestPlan } from "../core/sawing/sawPlan";
+import { sawYield as yieldOf } from "../core/sawing/sawYield";
+import { answered, eachCell, spilled } from "./shell/answers";
+import { measured, optionalNumber } from "./shell/readings";
+import { sawOrder } from "./shell/sawingArguments";
+import { unitSystem, type UnitSystem } from "./shell/unitSystem";
+
+/**
+ * Ways to open a log that Excel offers while a formula is typed.
+ * @customenum {string}
+ */
+export enum SawingPatternName {
+  /** All cuts parallel, the log turned over once near the middle */
+  live = "Live",
+}
+
+/**
+ * Units of what is given.
+ * @customenum {string}
+ */
+export enum SawingUnits {
+  /** Inches and feet */
+  imperial = "imperial",
+  /** Centimetres and metres */
+  metric = "metric",
+}
+
+/**
+ * Percent of the wood under the saw that becomes board, or how many percent more boards than with another kerf.
+ * @customfunction KERFRECOVERY
+ * @param thickness Rough green thickness of a board, in inches.
+ * @param kerf Width of wood that the saw turns to sawdust, in inches.
+ * @param [compareKerf] Kerf of another saw, in inches. Given: the answer is the percent more boards than with that saw.
+ * @returns Percent, in the shape that was given.
+ */
+export function kerfRecovery(thickness: any[][], kerf: any[][], compareKerf?: any[][]): any[][] {
+  return answered(() =>
+    eachCell(
+      {
+        board: measured(thickness, "Thickness", inches, { unit: "in", low: 0.1, high: 60 }),
+        own: optionalNumber(kerf, "Kerf", inches, { unit: "in", low: 0, high: 1 }),
+        other: optionalNumber(compareKerf, "Kerf to compare", inches, { unit: "in", low: 0, high: 1 }),
+      },
+      ({ board, own, other }) => (other === 0 ? recovery(board, own) : gainFromThinnerKerf(board, own, other)),
+    ),
+  );
+}
+
+/**
+ * The cut list that gets the most out of a log: the most dollars when the boards are priced, else the most board feet.
+ * @customfunction SAWPLAN
+ * @param smallEnd Diameter inside bark at the small end, in inches (cm).
+ * @param largeEnd Diameter inside bark at the large end, in inches (cm).
+ * @param length Log length without trim, in feet (m).
+ * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF.
+ * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
+ * @param pattern How the log is opened: Live.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, in inches and feet (cm and m). Left out: no limits, and boards of 4 ft (1 m) and up.
+ * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
+ * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed.
+ */
+export function sawPlan(
+  smallEnd: any[][],
+  largeEnd: any[][],
+  length: any[][],
+  boards: any[][],
+  kerf: any,
+  pattern: SawingPatternName,
+  mill?: any[][],
+  units?: SawingUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const { diameter, distance } = system;
+    const header = [
+      "Step",
+      "Turn",
+      `Head reading ${diameter.name}`,
+      `Piece ${diameter.name} x ${diameter.name} x ${distance.name}`,
+      "Board feet",
+      "Value $",
+    ];
+    const order = sawOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
+    return spilled(header, order ? cutRows(bestPlan(order), system) : [["No log yet"]]);
+  });
+}
+
+/**
+ * What the best sawing plan gets out of a log: the shares are of its solid wood and add to 100 percent.
+ * @customfunction SAWYIELD
+ * @param smallEnd Diameter inside bark at the small end, in inches (cm).
+ * @param largeEnd Diameter inside bark at the large end, in inches (cm).
+ * @param length Log length without trim, in feet (m).
+ * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF.
+ * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
+ * @param pattern How the log is opened: Live.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, in inches and feet (cm and m). Left out: no limits, and boards of 4 ft (1 m) and up.
+ * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
+ * @returns A heading row, then pieces, board feet, value, lumber percent, sawdust percent and slab percent.
+ */
+export function sawYield(
+  smallEnd: any[][],
+  largeEnd: any[][],
+  length: any[][],
+  boards: any[][],
+  kerf: any,
+  pattern: SawingPatternName,
+  mill?: any[][],
+  units?: SawingUnits,
+): any[][] {
+  return answered(() => {
+    const header = ["Pieces", "Board feet", "Value $", "Lumber %", "Sawdust %", "Slab %"];
+    const order = sawOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
+    if (!order) return spilled(header, [[]]);
+    const { pieces, boardFeet, value, lumber, sawdust, slab } = yieldOf(bestPlan(order));
+    return spilled(header, [[pieces, boardFeet, value, lumber, sawdust, slab]]);
+  });
+}
+
+/** One row for each cut, and one for the board that is left on the bed after the last. */
+function cutRows(
+  { cuts, lastOnBed, smallEndRaised, priced }: SawPlan,
+  { diameter, distance }: UnitSystem,
+): unknown[][] {
+  const size = (value: number, perOurs: number) => shown(Number((value * perOurs).toFixed(3)));
+  const freed = (board: Placed) => [
+    [size(board.piece.thickness, diameter.perOurs), size(board.piece.width, diameter.perOurs)]
+      .concat(size(board.piece.length, distance.perOurs))
+      .join(" x "),
+    sawnBoardFeet(board.piece),
+    priced ? board.worth : "",
+  ];
+  const raised =
+    smallEndRaised > 0 ? `none, small end raised ${size(smallEndRaised, diameter.perOurs)} ${diameter.name}` : "none";
+  const rows = cuts.map(({ turn, headReading, frees }, i) => [
+    i + 1,
+    i === 0 ? raised : turn,
+    headReading * diameter.perOurs,
+    ...(frees === "slab" ? ["slab", "", ""] : freed(frees)),
+  ]);
+  return [...rows, [cuts.length + 1, "none, left on the bed", "", ...freed(lastOnBed)]];
+}
