@@ -1,4 +1,5 @@
 import * as boards from "./boards";
+import * as harvest from "./harvest";
 import * as logs from "./logs";
 import * as money from "./money";
 import * as plan from "./plan";
@@ -10,7 +11,7 @@ import * as trust from "./trust";
 import * as woods from "./woods";
 
 /** Hands every function of a shell file to the spreadsheet under its upper-cased name; menus of texts are passed over. */
-const shells = [plan, woods, tree, stand, sampling, logs, sawing, boards, money, trust];
+const shells = [plan, woods, tree, harvest, stand, sampling, logs, sawing, boards, money, trust];
 
 for (const shell of shells) {
   for (const [name, one] of Object.entries<unknown>(shell)) {
