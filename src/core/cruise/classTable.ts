@@ -1,0 +1,44 @@
+import { inches } from "../basis/units";
+import type { Cruise } from "./cruise";
+import { diameterClass } from "./diameterClass";
+
+/** Amounts per acre by diameter class and species; classes without trees between the others are kept. */
+export interface ClassTable {
+  /** Numbers of the classes, from the thinnest to the thickest; times the width they are the midpoints. */
+  readonly classes: readonly number[];
+  /** amounts[class][species] */
+  readonly amounts: readonly (readonly number[])[];
+}
+
+/** What a table adds up: trees for a stand table, volume for a stock table. */
+export type Amount = "trees" | "volume";
+
+/**
+ * Stand table (trees per acre) or stock table (volume per acre) by diameter class and species.
+ *
+ * @param species number of the species of each line, counted from 0
+ * @param width width of a diameter class [in]
+ */
+export function classTable(
+  cruise: Cruise,
+  species: ArrayLike<number>,
+  speciesCount: number,
+  width: number,
+  amount: Amount,
+): ClassTable {
+  const { method, size, plots, dbh, count, volume } = cruise;
+  const lines = dbh.length;
+  const numbers = Int32Array.from({ length: lines }, (_, line) => diameterClass(dbh[line] as number, width));
+  const first = numbers.reduce((least, one) => Math.min(least, one), Infinity);
+  const last = numbers.reduce((most, one) => Math.max(most, one), -Infinity);
+  const classes = lines === 0 ? [] : Array.from({ length: last - first + 1 }, (_, k) => first + k);
+  const amounts = classes.map(() => new Array<number>(speciesCount).fill(0));
+  for (let line = 0; line < lines; line += 1) {
+    const row = amounts[(numbers[line] as number) - first] as number[];
+    const kind = species[line] as number;
+    const each = amount === "trees" ? 1 : ((volume?.[line] as number | undefined) ?? 0);
+    const trees = ((count[line] as number) * method.treesPerAcre(inches(dbh[line] as number), size)) / plots;
+    row[kind] = (row[kind] as number) + trees * each;
+  }
+  return { classes, amounts };
+}

@@ -1,0 +1,80 @@
+import { OutOfRange } from "../basis/problem";
+import type { Source } from "../basis/source";
+import { mean, studentT } from "../basis/statistics";
+import { inches, type Inches, type Percent } from "../basis/units";
+import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../tree/basalArea";
+import { requireTwoPlots, withMargin, type Estimate } from "./estimate";
+import type { PlotTotals } from "./plotTotals";
+
+export const quadraticMeanDiameterSources: readonly Source[] = [
+  {
+    author: "C. Brack and G. Wood",
+    year: "1998",
+    title: "Forest Mensuration, Australian National University",
+    where: "basal area of a stand",
+    url: "https://fennerschool-associated.anu.edu.au/mensuration/BrackandWood1998/S_BA.HTM",
+    standing: "read",
+  },
+];
+
+/**
+ * Quadratic mean diameter: the diameter of the tree of mean basal area.
+ *
+ *     Dq = sqrt(sum(w d^2) / sum(w))
+ *
+ *     Dq  quadratic mean diameter
+ *     d   diameter at breast height, in the unit that Dq then has
+ *     w   weight: the trees per acre that each diameter stands for
+ *
+ * @throws OutOfRange when no diameter has a weight
+ *
+ * [1] C. Brack and G. Wood, "Forest Mensuration", Australian National University, 1998
+ */
+export function quadraticMeanDiameter(dbh: ArrayLike<number>, weight: ArrayLike<number>): number {
+  let weights = 0;
+  let squares = 0;
+  for (let i = 0; i < dbh.length; i += 1) {
+    weights += weight[i] as number;
+    squares += (weight[i] as number) * (dbh[i] as number) ** 2;
+  }
+  if (!(weights > 0)) throw new OutOfRange("Nothing to work on yet.");
+  return Math.sqrt(squares / weights);
+}
+
+/** Quadratic mean diameter of a stand, from its plots; undefined while there are no trees. */
+export function quadraticMeanDiameterOf({ trees, basalArea }: PlotTotals): Inches | undefined {
+  const perAcre = mean(trees);
+  return perAcre > 0
+    ? inches(Math.sqrt(mean(basalArea) / perAcre / SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER))
+    : undefined;
+}
+
+/**
+ * Quadratic mean diameter of a stand with a margin of error from its plots. It is the root of a ratio of two means,
+ * basal area over trees, which rise and fall together; so its error is that of a ratio estimate, carried through
+ * the root by its slope (delta method).
+ *
+ *     R = G / T     s_R^2 = sum((G_p - R T_p)^2) / (n (n - 1) T^2)     m = t Dq s_R / (2 R)
+ *
+ *     G, T      mean basal area [ft2/ac] and mean trees [1/ac] of the n plots; G_p, T_p those of one plot
+ *     R, s_R    mean basal area of a tree and its standard error   [ft2]
+ *     Dq, m     quadratic mean diameter and its margin of error    [in]
+ *     t         two-sided Student's t for n - 1 degrees of freedom
+ *
+ * An approximation that is good once there are a dozen plots or so; its test holds it against the jackknife.
+ *
+ * @throws OutOfRange when there are fewer than 2 plots
+ */
+export function estimateQuadraticMeanDiameter(totals: PlotTotals, confidence: Percent): Estimate | undefined {
+  const { trees, basalArea } = totals;
+  const plots = trees.length;
+  requireTwoPlots(plots);
+  const diameter = quadraticMeanDiameterOf(totals);
+  if (diameter === undefined) return undefined;
+  const perAcre = mean(trees);
+  const ratio = mean(basalArea) / perAcre;
+  let squares = 0;
+  for (let i = 0; i < plots; i += 1) squares += ((basalArea[i] as number) - ratio * (trees[i] as number)) ** 2;
+  const standardError = Math.sqrt(squares / (plots * (plots - 1))) / perAcre;
+  return withMargin(diameter, (studentT(confidence, plots - 1) * diameter * standardError) / (2 * ratio));
+}

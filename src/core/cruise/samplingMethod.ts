@@ -1,0 +1,24 @@
+import type { Choice } from "../basis/choices";
+import type { Source } from "../basis/source";
+import type { Acres, Inches, PerAcre, SquareFeetPerAcre } from "../basis/units";
+
+/** How trees are picked for the tally, and so how many trees on an acre each of them stands for. */
+export interface SamplingMethod extends Choice {
+  readonly id: string;
+  readonly sources: readonly Source[];
+  /** What the size of this method is, so that it can be asked for and checked. */
+  readonly size: {
+    readonly what: string;
+    readonly kind: "basal area" | "area";
+    readonly low: number;
+    readonly high: number;
+  };
+  /**
+   * Trees per acre that one tallied tree stands for on its own plot.
+   * @throws InvalidInput when the diameter or the size is not a number above 0
+   */
+  treesPerAcre(dbh: Inches, size: SampleSize): PerAcre;
+}
+
+/** The basal area factor of a gauge [ft2/ac], or the size of a plot [ac]. */
+export type SampleSize = SquareFeetPerAcre | Acres;

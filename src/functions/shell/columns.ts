@@ -1,0 +1,97 @@
+import { InvalidInput, Problem } from "../../core/basis/problem";
+import { asCells, blank, boundedNumber, type Bounds } from "./readings";
+
+/** One list of a table, read row by row in a tight loop: a column, a row or a block, or one value for every row. */
+export interface Column {
+  readonly what: string;
+  /** How many rows the list has; 1 for a single value. */
+  readonly rows: number;
+  readonly single: boolean;
+  at(row: number): unknown;
+}
+
+export function column(given: unknown, what: string): Column {
+  const cells = asCells(given);
+  const wide = cells[0]?.length ?? 0;
+  const rows = cells.length * wide;
+  if (rows === 1) {
+    const only: unknown = cells[0]?.[0];
+    return { what, rows, single: true, at: () => only };
+  }
+  if (wide === 1) return { what, rows, single: false, at: (row) => cells[row]?.[0] as unknown };
+  return { what, rows, single: false, at: (row) => cells[Math.floor(row / wide)]?.[row % wide] as unknown };
+}
+
+/**
+ * How many rows lists share. A longer list will do when it is blank beyond the others, as a whole column is.
+ * @throws InvalidInput naming two lists that differ
+ */
+export function sharedRows(columns: readonly Column[]): number {
+  const lists = columns.filter(({ single }) => !single);
+  const shortest = lists.reduce<Column | undefined>(
+    (least, one) => (least && least.rows <= one.rows ? least : one),
+    undefined,
+  );
+  if (!shortest) return 1;
+  for (const list of lists) {
+    const filled = list.rows === shortest.rows ? list.rows : filledRows(list);
+    if (filled > shortest.rows) {
+      throw new InvalidInput(
+        `These lists need the same number of rows: ${shortest.what} has ${shortest.rows}, ${list.what} has ${filled}.`,
+      );
+    }
+  }
+  return shortest.rows;
+}
+
+/** Rows up to the last one that is not blank, so that a whole column may be given. */
+export function filledRows({ rows, at }: Column): number {
+  let filled = rows;
+  while (filled > 0 && blank(at(filled - 1))) filled -= 1;
+  return filled;
+}
+
+/**
+ * The number in a cell, with one value standing for blank and for 0 alike, since hosts disagree on how a blank arrives.
+ * @throws InvalidInput when the cell holds something else, or a number out of its bounds
+ */
+export function numberAt(list: Column, row: number, bounds: Bounds, leftOut: number): number {
+  const cell = list.at(row);
+  if (cell === 0 || blank(cell)) return leftOut;
+  return boundedNumber(cell, list.what, bounds);
+}
+
+/** Gathers what is wrong with the rows of a table, so that one sentence names the first and counts the others. */
+export class BadRows {
+  private first = "";
+  private count = 0;
+
+  get found(): boolean {
+    return this.count > 0;
+  }
+
+  /** @param row counted from 0; the sentence counts from 1 */
+  add(row: number, sentence: string): void {
+    if (this.count === 0) this.first = `Row ${row + 1}: ${sentence}`;
+    this.count += 1;
+  }
+
+  /** Does the work on one row; a problem is kept, a bug of ours passes through. */
+  guard(row: number, work: () => void): void {
+    try {
+      work();
+    } catch (problem) {
+      if (!(problem instanceof Problem)) throw problem;
+      this.add(row, problem.message);
+    }
+  }
+
+  /** @throws InvalidInput when a row was bad */
+  settle(): void {
+    if (this.count === 0) return;
+    const others = this.count - 1;
+    const rest =
+      others === 0 ? "" : others === 1 ? " And 1 more row has a problem." : ` And ${others} more rows have problems.`;
+    throw new InvalidInput(this.first + rest);
+  }
+}

@@ -1,0 +1,153 @@
+import { shown } from "../../core/basis/require";
+import { mean } from "../../core/basis/statistics";
+import { percent, type Percent } from "../../core/basis/units";
+import { classTable, type Amount } from "../../core/cruise/classTable";
+import { estimate, type Estimate } from "../../core/cruise/estimate";
+import { plotTotals, type PlotTotals } from "../../core/cruise/plotTotals";
+import { estimateQuadraticMeanDiameter, quadraticMeanDiameterOf } from "../../core/cruise/quadraticMeanDiameter";
+import { speciesParts } from "../../core/cruise/speciesParts";
+import { asError, spilled, type Answer } from "./answers";
+import { oneNumber, type Cells } from "./readings";
+import { NO_SPECIES, type Tally } from "./tally";
+import type { UnitSystem } from "./unitSystem";
+
+const NO_TREES = [["No trees yet"]];
+const ALL_SPECIES = "All species";
+
+/** The confidence at which a margin is stated; left out, 95 %. */
+export const confidenceOf = (given: unknown): Percent =>
+  percent(oneNumber(given, "Confidence", { unit: "%", low: 50, high: 99.9 }, 95));
+
+/** Trees, basal area, mean diameter and volume of the stand, each with its margin of error. */
+export function summaryTable({ cruise }: Tally, confidence: Percent, units: UnitSystem): Cells {
+  const header = ["Measure", "Value", marginAt(confidence), "Margin %", "Low", "High"];
+  if (cruise.dbh.length === 0) return spilled(header, NO_TREES);
+  const totals = plotTotals(cruise);
+  const perLand = units.perLand.perOurs;
+  const line = (name: string, plots: ArrayLike<number>, factor: number) => [
+    name,
+    ...estimated(mean(plots), factor, () => estimate(plots, confidence)),
+  ];
+  return spilled(header, [
+    line(`Trees ${units.perLand.name}`, totals.trees, perLand),
+    line(`Basal area ${units.areaPerLand.name}`, totals.basalArea, units.areaPerLand.perOurs),
+    [
+      `Quadratic mean diameter ${units.diameter.name}`,
+      ...estimated(quadraticMeanDiameterOf(totals), units.diameter.perOurs, () =>
+        estimateQuadraticMeanDiameter(totals, confidence),
+      ),
+    ],
+    totals.volume ? line(volumeName(units), totals.volume, perLand) : [volumeName(units)],
+  ]);
+}
+
+/** Trees or volume by diameter class and species, with totals both ways; species by name. */
+export function classesTable(tally: Tally, amount: Amount, width: number, units: UnitSystem): Cells {
+  const order = speciesByName(tally.speciesNames);
+  const what = amount === "trees" ? "Trees" : "Volume";
+  const header = [
+    `${what} ${units.perLand.name} by DBH class ${units.diameter.name}`,
+    ...order.map((kind) => tally.speciesNames[kind] as string),
+    ALL_SPECIES,
+  ];
+  if (tally.cruise.dbh.length === 0) return spilled(header, NO_TREES);
+  const { classes, amounts } = classTable(
+    tally.cruise,
+    tally.species,
+    tally.speciesNames.length,
+    width / units.diameter.perOurs,
+    amount,
+  );
+  const rows = amounts.map((row) => order.map((kind) => (row[kind] as number) * units.perLand.perOurs));
+  const columnSums = order.map((_, column) => sum(rows.map((row) => row[column] as number)));
+  return spilled(header, [
+    ...rows.map((row, k) => [Number(((classes[k] as number) * width).toFixed(6)), ...row, sum(row)]),
+    ["All classes", ...columnSums, sum(columnSums)],
+  ]);
+}
+
+/** What each species adds to the stand, the largest share first, and the whole stand in the last row. */
+export function speciesTable({ cruise, species, speciesNames }: Tally, confidence: Percent, units: UnitSystem): Cells {
+  const byVolume = cruise.volume !== undefined || cruise.dbh.length === 0;
+  const shareOf = byVolume ? "volume" : "basal area";
+  const header = [
+    "Species",
+    `Trees ${units.perLand.name}`,
+    `Basal area ${units.areaPerLand.name}`,
+    `Quadratic mean diameter ${units.diameter.name}`,
+    volumeName(units),
+    `Share of ${shareOf} %`,
+    `${marginAt(confidence)}, ${shareOf}`,
+  ];
+  if (cruise.dbh.length === 0) return spilled(header, NO_TREES);
+  const shared = (totals: PlotTotals) => (totals.volume ? totals.volume : totals.basalArea);
+  const factor = byVolume ? units.perLand.perOurs : units.areaPerLand.perOurs;
+  const whole = plotTotals(cruise);
+  const line = (name: string, totals: PlotTotals) => [
+    name,
+    mean(totals.trees) * units.perLand.perOurs,
+    mean(totals.basalArea) * units.areaPerLand.perOurs,
+    (quadraticMeanDiameterOf(totals) ?? 0) * units.diameter.perOurs,
+    totals.volume && mean(totals.volume) * units.perLand.perOurs,
+    (100 * mean(shared(totals))) / mean(shared(whole)),
+    estimated(undefined, factor, () => estimate(shared(totals), confidence))[1],
+  ];
+  const parts = speciesParts(cruise, species, speciesNames.length);
+  const largestFirst = speciesByName(speciesNames).sort(
+    (one, other) => mean(shared(parts[other] as PlotTotals)) - mean(shared(parts[one] as PlotTotals)),
+  );
+  return spilled(header, [
+    ...largestFirst.map((kind) => line(speciesNames[kind] as string, parts[kind] as PlotTotals)),
+    line(ALL_SPECIES, whole),
+  ]);
+}
+
+/** What each plot says of an acre, in the order of the plot list, plots without trees included. */
+export function plotsTable({ cruise, plotCells }: Tally, units: UnitSystem): Cells {
+  const header = [
+    "Plot",
+    "Trees tallied",
+    `Trees ${units.perLand.name}`,
+    `Basal area ${units.areaPerLand.name}`,
+    volumeName(units),
+  ];
+  if (cruise.dbh.length === 0) return spilled(header, NO_TREES);
+  const totals = plotTotals(cruise);
+  return spilled(
+    header,
+    plotCells.map((plot, at) => [
+      plot,
+      totals.tally[at],
+      (totals.trees[at] as number) * units.perLand.perOurs,
+      (totals.basalArea[at] as number) * units.areaPerLand.perOurs,
+      totals.volume && (totals.volume[at] as number) * units.perLand.perOurs,
+    ]),
+  );
+}
+
+/** Value, margin, percent, low and high; with a single plot the value stands and the others say what is lacking. */
+function estimated(
+  value: number | undefined,
+  factor: number,
+  work: () => Estimate | undefined,
+): (Answer | undefined)[] {
+  try {
+    const found = work();
+    if (!found) return [];
+    return [found.value * factor, found.margin * factor, found.marginPercent, found.low * factor, found.high * factor];
+  } catch (problem) {
+    const lacking = asError(problem);
+    return [value === undefined ? undefined : value * factor, lacking, lacking, lacking, lacking];
+  }
+}
+
+const marginAt = (confidence: Percent) => `Margin +/- at ${shown(confidence)} %`;
+const volumeName = (units: UnitSystem) => `Volume ${units.perLand.name}`;
+const sum = (values: readonly number[]) => values.reduce((total, one) => total + one, 0);
+
+/** Numbers of the species in the order of their names; trees without a species come last. */
+const speciesByName = (names: readonly string[]) =>
+  names
+    .map((name, kind) => ({ kind, key: name === NO_SPECIES ? "\uffff" : name.toLowerCase() }))
+    .sort((one, other) => (one.key < other.key ? -1 : one.key > other.key ? 1 : 0))
+    .map(({ kind }) => kind);

@@ -1,0 +1,288 @@
+import { chosen } from "../core/basis/choices";
+import { acres as inAcres, inches } from "../core/basis/units";
+import { samplingMethods } from "../core/cruise/methods";
+import { quadraticMeanDiameter } from "../core/cruise/quadraticMeanDiameter";
+import { tractTotal as totalOfTract } from "../core/cruise/tractTotal";
+import { answered, eachCell } from "./shell/answers";
+import { diametersAndWeights, widthOfClass } from "./shell/diameters";
+import { measured, oneNumber } from "./shell/readings";
+import {
+  classesTable,
+  confidenceOf,
+  plotsTable,
+  speciesTable as tableOfSpecies,
+  summaryTable,
+} from "./shell/standTables";
+import { dbhBounds, readTally, sampleSize } from "./shell/tally";
+import { treeChecks } from "./shell/treeChecks";
+import { unitSystem } from "./shell/unitSystem";
+
+/**
+ * How trees are picked for the tally.
+ * @customenum {string}
+ */
+export enum SamplingMethodName {
+  /** Points with a prism or an angle gauge; the size is the basal area factor */
+  point = "Point",
+  /** Plots of one size; the size is that of one plot */
+  fixed = "Fixed",
+}
+
+/**
+ * Units of what is given and of the answer.
+ * @customenum {string}
+ */
+export enum StandUnits {
+  /** Inches, square feet, acres */
+  imperial = "imperial",
+  /** Centimeters, square meters, hectares */
+  metric = "metric",
+}
+
+/**
+ * Trees per acre that each tallied tree stands for on its plot.
+ * @customfunction TREESPERACRE
+ * @param dbh Diameter at breast height, in inches (cm).
+ * @param method How trees were picked: "Point" or "Fixed".
+ * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param [units] "imperial" or "metric". Left out: imperial.
+ * @returns Trees per acre (per ha), in the shape that was given.
+ */
+export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any, units?: StandUnits): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const picked = chosen("Method", method, samplingMethods);
+    const sized = sampleSize(size, picked, system);
+    const tag = (value: number) => inches(value / system.diameter.perOurs);
+    return eachCell(
+      { dbh: measured(dbh, "DBH", tag, dbhBounds(system)) },
+      (tree) => picked.treesPerAcre(tree.dbh, sized) * system.perLand.perOurs,
+    );
+  });
+}
+
+/**
+ * Trees, basal area, mean diameter and volume of the stand per acre, each with its margin of error.
+ * @customfunction STANDSUMMARY
+ * @param plot Plot of each tallied tree: name or number.
+ * @param dbh Diameter at breast height of each tree, in inches (cm).
+ * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param method How trees were picked: "Point" or "Fixed".
+ * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param [volume] Volume of each tree, in any one unit such as board feet. Left out: no volume.
+ * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
+ * @param [confidence_pct] Confidence of the margins, in percent. Left out: 95.
+ * @param [units] "imperial" or "metric". Left out: imperial.
+ * @returns A table: measure, value, margin, margin in percent, low and high.
+ */
+export function standSummary(
+  plot: any[][],
+  dbh: any[][],
+  plots: any[][],
+  method: SamplingMethodName,
+  size: any,
+  volume?: any[][],
+  count?: any[][],
+  confidence_pct?: any,
+  units?: StandUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    return summaryTable(
+      readTally({ plot, dbh, plots, method, size, volume, count }, system),
+      confidenceOf(confidence_pct),
+      system,
+    );
+  });
+}
+
+/**
+ * Trees per acre by diameter class and species.
+ * @customfunction STANDTABLE
+ * @param plot Plot of each tallied tree: name or number.
+ * @param species Species of each tree: your own code or name.
+ * @param dbh Diameter at breast height of each tree, in inches (cm).
+ * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param method How trees were picked: "Point" or "Fixed".
+ * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param [class_width] Width of a diameter class, in inches (cm); a 2-inch class 12 holds 11.0 to under 13.0. Left out: 2 in (5 cm).
+ * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
+ * @param [units] "imperial" or "metric". Left out: imperial.
+ * @returns A table: diameter class by species, with totals.
+ */
+export function standTable(
+  plot: any[][],
+  species: any[][],
+  dbh: any[][],
+  plots: any[][],
+  method: SamplingMethodName,
+  size: any,
+  class_width?: any,
+  count?: any[][],
+  units?: StandUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const tally = readTally({ plot, species, dbh, plots, method, size, count }, system);
+    return classesTable(tally, "trees", widthOfClass(class_width, system), system);
+  });
+}
+
+/**
+ * Volume per acre by diameter class and species.
+ * @customfunction STOCKTABLE
+ * @param plot Plot of each tallied tree: name or number.
+ * @param species Species of each tree: your own code or name.
+ * @param dbh Diameter at breast height of each tree, in inches (cm).
+ * @param volume Volume of each tree, in any one unit such as board feet.
+ * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param method How trees were picked: "Point" or "Fixed".
+ * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param [class_width] Width of a diameter class, in inches (cm); a 2-inch class 12 holds 11.0 to under 13.0. Left out: 2 in (5 cm).
+ * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
+ * @param [units] "imperial" or "metric". Left out: imperial.
+ * @returns A table: diameter class by species, with totals.
+ */
+export function stockTable(
+  plot: any[][],
+  species: any[][],
+  dbh: any[][],
+  volume: any[][],
+  plots: any[][],
+  method: SamplingMethodName,
+  size: any,
+  class_width?: any,
+  count?: any[][],
+  units?: StandUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const tally = readTally({ plot, species, dbh, volume, plots, method, size, count }, system);
+    return classesTable(tally, "volume", widthOfClass(class_width, system), system);
+  });
+}
+
+/**
+ * What each species adds to the stand per acre, with a margin of error of its own.
+ * @customfunction SPECIESTABLE
+ * @param plot Plot of each tallied tree: name or number.
+ * @param species Species of each tree: your own code or name.
+ * @param dbh Diameter at breast height of each tree, in inches (cm).
+ * @param volume Volume of each tree, in any one unit such as board feet; blank for none.
+ * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param method How trees were picked: "Point" or "Fixed".
+ * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
+ * @param [confidence_pct] Confidence of the margins, in percent. Left out: 95.
+ * @param [units] "imperial" or "metric". Left out: imperial.
+ * @returns A table: species, trees, basal area, mean diameter, volume, share and margin; all species in the last row.
+ */
+export function speciesTable(
+  plot: any[][],
+  species: any[][],
+  dbh: any[][],
+  volume: any[][],
+  plots: any[][],
+  method: SamplingMethodName,
+  size: any,
+  count?: any[][],
+  confidence_pct?: any,
+  units?: StandUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const tally = readTally({ plot, species, dbh, volume, plots, method, size, count }, system);
+    return tableOfSpecies(tally, confidenceOf(confidence_pct), system);
+  });
+}
+
+/**
+ * What each plot says of an acre, plots without trees included.
+ * @customfunction PLOTTABLE
+ * @param plot Plot of each tallied tree: name or number.
+ * @param dbh Diameter at breast height of each tree, in inches (cm).
+ * @param volume Volume of each tree, in any one unit such as board feet; blank for none.
+ * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param method How trees were picked: "Point" or "Fixed".
+ * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
+ * @param [units] "imperial" or "metric". Left out: imperial.
+ * @returns A table: plot, trees tallied, trees, basal area and volume per acre.
+ */
+export function plotTable(
+  plot: any[][],
+  dbh: any[][],
+  volume: any[][],
+  plots: any[][],
+  method: SamplingMethodName,
+  size: any,
+  count?: any[][],
+  units?: StandUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    return plotsTable(readTally({ plot, dbh, volume, plots, method, size, count }, system), system);
+  });
+}
+
+/**
+ * Quadratic mean diameter: the diameter of the tree of mean basal area.
+ * @customfunction QMD
+ * @param dbh Diameters at breast height, in inches (cm).
+ * @param [weight] Trees per acre that each diameter stands for; a blank counts as 0. Left out: every tree counts the same.
+ * @param [units] "imperial" or "metric". Left out: imperial.
+ * @returns Inches (cm).
+ */
+export function qmd(dbh: any[][], weight?: any[][], units?: StandUnits): number {
+  return answered(() => {
+    const { diameters, weights } = diametersAndWeights(dbh, weight, unitSystem(units));
+    return quadraticMeanDiameter(diameters, weights);
+  });
+}
+
+/**
+ * Total of the tract from the amount on an acre, with its margin of error.
+ * @customfunction TRACTTOTAL
+ * @param per_acre Amount per acre (per ha), such as board feet.
+ * @param margin Margin of error of that amount, in the same unit.
+ * @param acres Size of the tract, in acres (ha).
+ * @param [acres_margin] Margin of error of the size, in acres (ha). Left out: 0.
+ * @returns One row: total, margin, low and high, in the unit of the amount.
+ */
+export function tractTotal(per_acre: any, margin: any, acres: any, acres_margin?: any): any[][] {
+  return answered(() => {
+    const total = totalOfTract(
+      oneNumber(per_acre, "Amount per acre", { unit: "", low: 0 }, 0),
+      oneNumber(margin, "Margin", { unit: "", low: 0 }, 0),
+      inAcres(oneNumber(acres, "Acres", { unit: "ac", low: 0.01, high: 1e7 })),
+      inAcres(oneNumber(acres_margin, "Margin of the acres", { unit: "ac", low: 0, high: 1e7 }, 0)),
+    );
+    return [[total.value, total.margin, total.low, total.high]];
+  });
+}
+
+/**
+ * What looks wrong with each row of a tally, in one plain sentence; blank when nothing does.
+ * @customfunction CHECKTREES
+ * @param plot Plot of each tallied tree: name or number.
+ * @param species Species of each tree: your own code or name.
+ * @param dbh Diameter at breast height of each tree, in inches.
+ * @param logs Height of each tree, in 16-foot logs and half logs.
+ * @param plots Every plot that was visited: names or numbers.
+ * @param species_list Every species of your list: codes or names.
+ * @param [dbh_min] Least diameter that belongs in the tally, in inches. Left out: 1.
+ * @param [dbh_max] Largest diameter to expect, in inches. Left out: 60.
+ * @returns A sentence or a blank for each row, in the shape that was given.
+ */
+export function checkTrees(
+  plot: any[][],
+  species: any[][],
+  dbh: any[][],
+  logs: any[][],
+  plots: any[][],
+  species_list: any[][],
+  dbh_min?: any,
+  dbh_max?: any,
+): any[][] {
+  return treeChecks({ plot, species, dbh, logs, plots, speciesList: species_list, dbhMin: dbh_min, dbhMax: dbh_max });
+}
