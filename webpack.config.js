@@ -64,10 +64,13 @@ const copied = (file, source) => ({
 const manifest = (origin) => ({
   file: "manifest.xml",
   from: async () => [at("manifest.xml")],
-  contents: async ([input]) => (await readFile(input, "utf8")).replaceAll(DEVELOPMENT_ORIGIN, origin.replace(/\/$/, "")),
+  contents: async ([input]) =>
+    (await readFile(input, "utf8")).replaceAll(DEVELOPMENT_ORIGIN, origin.replace(/\/$/, "")),
 });
 
-const icons = [16, 32, 64, 80].map((size) => copied(`assets/icon-${size}.png`, `src/hosts/excel/assets/icon-${size}.png`));
+const icons = [16, 32, 64, 80].map((size) =>
+  copied(`assets/icon-${size}.png`, `src/hosts/excel/assets/icon-${size}.png`),
+);
 
 export default (env = {}, { mode = "production" } = {}) => {
   const origin = env.origin ?? DEVELOPMENT_ORIGIN;
@@ -97,7 +100,9 @@ export default (env = {}, { mode = "production" } = {}) => {
       target: "es2020",
       entry: { functions: "./src/functions/register.ts" },
       output: { path: at("dist"), filename: "[name].js" },
-      plugins: [new Emit("FunctionMetadata", [{ file: "functions.json", from: shellFiles, contents: functionMetadata }])],
+      plugins: [
+        new Emit("FunctionMetadata", [{ file: "functions.json", from: shellFiles, contents: functionMetadata }]),
+      ],
     },
     {
       ...common,

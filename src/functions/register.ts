@@ -15,6 +15,7 @@ const shells = [plan, woods, tree, harvest, stand, sampling, logs, sawing, board
 
 for (const shell of shells) {
   for (const [name, one] of Object.entries<unknown>(shell)) {
-    if (typeof one === "function") CustomFunctions.associate(name.toUpperCase(), one as (...args: unknown[]) => unknown);
+    if (typeof one === "function")
+      CustomFunctions.associate(name.toUpperCase(), one as (...args: unknown[]) => unknown);
   }
 }

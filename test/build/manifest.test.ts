@@ -6,7 +6,8 @@ import { NAMESPACE } from "../../src/functions/names";
 import { projectRoot } from "../support/sourceFiles";
 
 const manifest = readFileSync(path.join(projectRoot, "dist", "manifest.xml"), "utf8");
-const attributes = (name: string) => [...manifest.matchAll(new RegExp(`\\b${name}="([^"]*)"`, "g"))].map((found) => found[1] ?? "");
+const attributes = (name: string) =>
+  [...manifest.matchAll(new RegExp(`\\b${name}="([^"]*)"`, "g"))].map((found) => found[1] ?? "");
 const urls = attributes("DefaultValue").filter((value) => value.startsWith("https://"));
 
 /** The schemas hold the part of [MS-OWEMXML] that an add-in of this kind uses. */

@@ -28,7 +28,8 @@ describe("functions.json and functions.js, as built", () => {
   const associated = new Map<string, unknown>();
 
   beforeAll(() => {
-    functions = (JSON.parse(readFileSync(dist("functions.json"), "utf8")) as { functions: FunctionMetadata[] }).functions;
+    functions = (JSON.parse(readFileSync(dist("functions.json"), "utf8")) as { functions: FunctionMetadata[] })
+      .functions;
     // A bare engine: no window, no document, no Office, no console; only what the vendor promises to functions.
     const CustomFunctions = {
       associate: (id: string, one: unknown) => associated.set(id, one),
@@ -76,7 +77,11 @@ describe("functions.json and functions.js, as built", () => {
   it("puts optional arguments last", () => {
     for (const { id, parameters } of functions) {
       const firstOptional = parameters.findIndex((one) => one.optional);
-      if (firstOptional >= 0) expect(parameters.slice(firstOptional).every((one) => one.optional), id).toBe(true);
+      if (firstOptional >= 0)
+        expect(
+          parameters.slice(firstOptional).every((one) => one.optional),
+          id,
+        ).toBe(true);
     }
   });
 

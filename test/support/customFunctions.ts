@@ -11,7 +11,10 @@ class FunctionError extends Error {
 export const associated = new Map<string, (...args: never[]) => unknown>();
 
 const runtime = {
-  associate(idOrAll: string | Record<string, (...args: never[]) => unknown>, functionOf?: (...args: never[]) => unknown) {
+  associate(
+    idOrAll: string | Record<string, (...args: never[]) => unknown>,
+    functionOf?: (...args: never[]) => unknown,
+  ) {
     if (typeof idOrAll === "string") associated.set(idOrAll, functionOf as (...args: never[]) => unknown);
     else for (const [id, one] of Object.entries(idOrAll)) associated.set(id, one);
   },

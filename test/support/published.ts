@@ -20,7 +20,11 @@ export type PublishedRow = Readonly<Record<string, string>>;
 export function published(path: string): PublishedTable {
   const text = readFileSync(new URL(`../published/${path}`, import.meta.url), "utf8");
   const head = text.split("\n").filter((line) => line.startsWith("#"));
-  const stated = (key: string) => head.find((line) => line.startsWith(`# ${key}:`))?.slice(key.length + 3).trim();
+  const stated = (key: string) =>
+    head
+      .find((line) => line.startsWith(`# ${key}:`))
+      ?.slice(key.length + 3)
+      .trim();
   const source = stated("source");
   const printedTo = Number(stated("printed to"));
   const standing = stated("standing");
@@ -41,6 +45,7 @@ export function published(path: string): PublishedTable {
 export function numberIn(row: PublishedRow, column: string): number {
   const text = row[column];
   const value = Number(text);
-  if (text === undefined || text.trim() === "" || !Number.isFinite(value)) throw new Error(`no number under "${column}": ${JSON.stringify(row)}`);
+  if (text === undefined || text.trim() === "" || !Number.isFinite(value))
+    throw new Error(`no number under "${column}": ${JSON.stringify(row)}`);
   return value;
 }

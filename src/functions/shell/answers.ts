@@ -12,16 +12,14 @@ export type Answer = string | number | boolean | CustomFunctions.Error;
  */
 export function eachCell<T extends object>(readings: Readings<T>, answer: (values: T) => number | string): Cells {
   const keys = Object.keys(readings) as (keyof T)[];
-  const columnsRead = keys.map((key) => readings[key]);
-  const shape = sameShape(columnsRead);
-  const single = columnsRead.map((one) => one.rows === 1 && one.columns === 1);
+  const { rows, columns } = sameShape(keys.map((key) => readings[key]));
+  const cells = keys.map((key) => spread(readings[key]));
   const values = {} as T;
 
-  const one = (row: number, column: number): Answer => {
+  const answerAt = (row: number, column: number): Answer => {
     try {
       for (let i = 0; i < keys.length; i += 1) {
-        const source = columnsRead[i] as Reading<T[keyof T]>;
-        const value = single[i] ? source.at(0, 0) : source.at(row, column);
+        const value = (cells[i] as CellOf<T[keyof T]>)(row, column);
         if (value === undefined) return "";
         values[keys[i] as keyof T] = value;
       }
@@ -31,13 +29,28 @@ export function eachCell<T extends object>(readings: Readings<T>, answer: (value
     }
   };
 
-  const answers: Answer[][] = new Array<Answer[]>(shape.rows);
-  for (let row = 0; row < shape.rows; row += 1) {
-    const line: Answer[] = new Array<Answer>(shape.columns);
-    for (let column = 0; column < shape.columns; column += 1) line[column] = one(row, column);
-    answers[row] = line;
+  const answers: Answer[][] = new Array<Answer[]>(rows);
+  for (let row = 0; row < rows; row += 1) {
+    // A column's rows are written out as they are: an array made for its length holds numbers at twice the cost.
+    answers[row] =
+      columns === 1 ? [answerAt(row, 0)] : Array.from({ length: columns }, (_, column) => answerAt(row, column));
   }
   return answers;
+}
+
+type CellOf<T> = (row: number, column: number) => T | undefined;
+
+/** A single value is read once and stands in every row; so does the problem that it may have. */
+function spread<T>(reading: Reading<T>): CellOf<T> {
+  if (reading.rows !== 1 || reading.columns !== 1) return reading.at;
+  try {
+    const value = reading.at(0, 0);
+    return () => value;
+  } catch (problem) {
+    return () => {
+      throw problem;
+    };
+  }
 }
 
 /** The shape that arguments share when single values are spread over it. */
@@ -91,8 +104,10 @@ function raise(problem: unknown): never {
 
 /** The host's own error for a problem; whatever else was thrown is a bug of ours and passes through. */
 export function asError(problem: unknown): CustomFunctions.Error {
-  if (problem instanceof OutOfRange) return new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, problem.message);
-  if (problem instanceof Problem) return new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, problem.message);
+  if (problem instanceof OutOfRange)
+    return new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, problem.message);
+  if (problem instanceof Problem)
+    return new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, problem.message);
   if (problem instanceof CustomFunctions.Error) return problem;
   throw problem;
 }

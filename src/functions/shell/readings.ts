@@ -10,7 +10,7 @@ export interface Reading<T> {
   readonly what: string;
   readonly rows: number;
   readonly columns: number;
-  at(row: number, column: number): T | undefined;
+  readonly at: (row: number, column: number) => T | undefined;
 }
 
 export interface Bounds {
@@ -20,7 +20,8 @@ export interface Bounds {
 }
 
 /** A cell that holds nothing, whichever way the host says so. A 0 is a matter of what the argument means. */
-export const blank = (cell: unknown): boolean => cell == null || cell === "" || (typeof cell === "string" && cell.trim() === "");
+export const blank = (cell: unknown): boolean =>
+  cell == null || cell === "" || (typeof cell === "string" && cell.trim() === "");
 
 /** A range as rows and columns, whatever a host made of it: a lone value is a range of one cell. */
 export function asCells(given: unknown): Cells {
@@ -41,7 +42,13 @@ export function measured<T>(given: unknown, what: string, tag: (value: number) =
 }
 
 /** Any other number of a column: a blank reads as the value that stands for "left out". */
-export function optionalNumber<T>(given: unknown, what: string, tag: (value: number) => T, bounds: Bounds, leftOut = 0): Reading<T> {
+export function optionalNumber<T>(
+  given: unknown,
+  what: string,
+  tag: (value: number) => T,
+  bounds: Bounds,
+  leftOut = 0,
+): Reading<T> {
   return reading(given, what, (cell) => tag(blank(cell) ? leftOut : boundedNumber(cell, what, bounds)));
 }
 
@@ -58,7 +65,8 @@ export function names(given: unknown, what: string): Reading<string> {
 export function oneNumber(given: unknown, what: string, bounds: Bounds, leftOut?: number): number {
   const cell = asCells(given)[0]?.[0];
   if (leftOut !== undefined && (cell === 0 || blank(cell))) return leftOut;
-  if (blank(cell)) throw new InvalidInput(`${what} needs a number${bounds.unit && ` in ${bounds.unit}`}, but the cell is blank.`);
+  if (blank(cell))
+    throw new InvalidInput(`${what} needs a number${bounds.unit && ` in ${bounds.unit}`}, but the cell is blank.`);
   return boundedNumber(cell, what, bounds);
 }
 
@@ -110,6 +118,7 @@ function numberOf(cell: unknown, what: string): number {
     throw new InvalidInput(`${what} needs a number, but the cell has "${text.slice(0, 60)}". Type just the number.`);
   }
   if (cell instanceof Date) throw new InvalidInput(DATE);
-  if (typeof cell === "boolean") throw new InvalidInput(`${what} needs a number, but the cell has ${cell ? "TRUE" : "FALSE"}.`);
+  if (typeof cell === "boolean")
+    throw new InvalidInput(`${what} needs a number, but the cell has ${cell ? "TRUE" : "FALSE"}.`);
   throw new InvalidInput(`${what} needs a number, but the cell has something else.`);
 }

@@ -1,0 +1,17 @@
+import "../support/customFunctions";
+import { logScaleRatios } from "./logScale";
+import { pageRatios } from "./page";
+import { printed } from "./ratio";
+import { sizes } from "./sizes";
+import { standSummaryRatios } from "./standSummary";
+import { treeVolumeRatios } from "./treeVolume";
+
+/** Speed as ratios measured side by side in one run; needs a build in dist/. */
+console.log("| What | Ours | The other | Ratio | Aim, or less |");
+console.log("| --- | ---: | ---: | ---: | ---: |");
+for (const measure of [logScaleRatios, treeVolumeRatios, standSummaryRatios, pageRatios]) {
+  for (const one of await measure()) console.log(printed(one));
+}
+
+console.log("\n| What is loaded | Size | Aim, or less |\n| --- | ---: | ---: |");
+for (const line of sizes()) console.log(line);

@@ -1,0 +1,19 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { gzipSync } from "node:zlib";
+import { projectRoot } from "../support/sourceFiles";
+
+const dist = path.join(projectRoot, "dist");
+const gzipped = (files: readonly string[]) =>
+  files.reduce((sum, file) => sum + gzipSync(readFileSync(path.join(dist, file)), { level: 9 }).length, 0);
+const kilobytes = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`;
+
+/** What a user's machine has to load, gzipped; the pane with every chunk that it may ever ask for. */
+export function sizes(): readonly string[] {
+  const pane = readdirSync(dist).filter((file) => /^(taskpane|pane-).*\.(js|css)$/.test(file));
+  return [
+    `| functions.js, gzipped | ${kilobytes(gzipped(["functions.js"]))} | 60 kB |`,
+    `| task pane with its chart chunk, gzipped | ${kilobytes(gzipped(pane))} | 250 kB |`,
+    `| task pane before the first chart, gzipped | ${kilobytes(gzipped(pane.filter((file) => file.startsWith("taskpane"))))} | |`,
+  ];
+}
