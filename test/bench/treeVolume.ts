@@ -42,7 +42,7 @@ export async function treeVolumeRatios(): Promise<readonly Ratio[]> {
     await ratio(
       "TREEVOLUME, 100,000 rows, Doyle, against a bare loop over typed arrays",
       "3",
-      () => treeVolume(diameterCells, logCells, "Doyle" as never, FORM_CLASS),
+      () => treeVolume(diameterCells, logCells, "Doyle" as never, [[FORM_CLASS]]),
       loop,
     ),
   ];
