@@ -35,14 +35,26 @@ interface Label {
  * What play the whole stack then has is halved, so that a small error of setting costs no board.
  *
  * @param groups candidates by thickness, each from the narrowest reach to the widest
+ * @param thickOne least thickness that one board at least must have, so that it can be the last on the bed [in]
+ * @returns an empty stack when none can be made
  */
-export function bestStack(groups: readonly (readonly Candidate[])[], kerf: Inches): readonly Placed[] {
-  const ways: Label[] = [{ free: -Infinity, worth: 0, boards: 0, lower: -Infinity }];
-  for (let i = 0; i < ways.length; i += 1) {
-    const way = ways[i] as Label;
-    for (const group of groups) extend(ways, way, group, kerf);
+export function bestStack(
+  groups: readonly (readonly Candidate[])[],
+  kerf: Inches,
+  thickOne: Inches,
+): readonly Placed[] {
+  const without: Label[] = [{ free: -Infinity, worth: 0, boards: 0, lower: -Infinity }];
+  const withOne: Label[] = [];
+  // A list grows while it is walked; a way that has a thick board keeps it, so the first list feeds the second only.
+  for (const ways of [without, withOne]) {
+    for (let i = 0; i < ways.length; i += 1) {
+      for (const group of groups) {
+        const thickness = group[0]?.piece.thickness ?? 0;
+        extend(thickness >= thickOne ? withOne : ways, ways[i] as Label, group, kerf);
+      }
+    }
   }
-  return centred(closed(boardsOf(ways.at(-1)), kerf));
+  return centred(closed(boardsOf(withOne.at(-1)), kerf));
 }
 
 function extend(ways: Label[], way: Label, group: readonly Candidate[], kerf: number): void {
@@ -72,7 +84,8 @@ function keep(ways: Label[], way: Label): void {
     if ((ways[middle] as Label).free <= way.free + HAIR) low = middle + 1;
     else high = middle;
   }
-  if (asGood(ways[low - 1] as Label, way)) return;
+  const lower = ways[low - 1];
+  if (lower && asGood(lower, way)) return;
   let end = low;
   while (end < ways.length && asGood(way, ways[end] as Label)) end += 1;
   ways.splice(low, end - low, way);

@@ -1,5 +1,3 @@
-import { OutOfRange } from "../basis/problem";
-import { shown } from "../basis/require";
 import { inches, type Inches } from "../basis/units";
 import type { Placed } from "./bestStack";
 import type { SawLog } from "./sawLog";
@@ -37,9 +35,8 @@ export interface CutList {
  * from the last board b, so that it comes out at its thickness. Without the turn the last cut would pass within a
  * slab's depth of the bed, lower than a mill can go.
  *
- * @param boards from the lowest to the highest, one kerf apart; at least one
+ * @param boards from the lowest to the highest, one kerf apart; at least one as thick as the blade stands above the bed
  * @param bladeAboveBed the lowest the blade can be set [in]
- * @throws OutOfRange when the blade cannot be set low enough for any board left on the bed
  */
 export function cutList(log: SawLog, boards: readonly Placed[], kerf: Inches, bladeAboveBed: Inches): CutList {
   const last = lastBoard(boards, bladeAboveBed);
@@ -71,16 +68,7 @@ const upper = ({ lower, piece }: Placed) => lower + piece.thickness;
 
 /** The board nearest the pith among those that the blade can still be set above. */
 function lastBoard(boards: readonly Placed[], bladeAboveBed: number): number {
-  const fromPith = ({ lower, piece }: Placed) => Math.abs(lower + piece.thickness / 2);
-  let nearest: number | undefined;
-  boards.forEach((board, i) => {
-    if (board.piece.thickness < bladeAboveBed) return;
-    if (nearest === undefined || fromPith(board) < fromPith(boards[nearest] as Placed)) nearest = i;
-  });
-  if (nearest !== undefined) return nearest;
-  const thickest = Math.max(...boards.map(({ piece }) => piece.thickness));
-  throw new OutOfRange(
-    `The last board stays on the bed, and your blade stops ${shown(bladeAboveBed)} in above it. ` +
-      `This plan's thickest board is ${shown(thickest)} in. List a thicker board.`,
-  );
+  const fromPith = (i: number) => Math.abs((boards[i] as Placed).lower + (boards[i] as Placed).piece.thickness / 2);
+  const possible = [...boards.keys()].filter((i) => (boards[i] as Placed).piece.thickness >= bladeAboveBed);
+  return possible.reduce((nearest, i) => (fromPith(i) < fromPith(nearest) ? i : nearest));
 }

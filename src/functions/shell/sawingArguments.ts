@@ -8,16 +8,7 @@ import { millLimits, type Mill } from "../../core/sawing/millLimits";
 import { sawingPatterns } from "../../core/sawing/patterns";
 import { commonLengths, type SawOrder } from "../../core/sawing/sawPlan";
 import { boundsIn, measuredIn, single } from "./measuredIn";
-import {
-  asCells,
-  blank as nothingIn,
-  boundedNumber,
-  isLeftOut,
-  measured,
-  oneNumber,
-  oneText,
-  type Cells,
-} from "./readings";
+import { asCells, blank as nothingIn, boundedNumber, isLeftOut, oneNumber, oneText, type Cells } from "./readings";
 import { unitSystem, type UnitSystem } from "./unitSystem";
 
 /** The arguments that SAWPLAN and SAWYIELD share, as the cell gave them. */
@@ -42,16 +33,25 @@ export function sawOrder(given: SawingArguments): SawOrder | undefined {
   const smallEnd = single(measuredIn(given.smallEnd, "Small end", units.diameter, inches, 1, 120));
   const largeEnd = single(measuredIn(given.largeEnd, "Large end", units.diameter, inches, 1, 120));
   const length = single(measuredIn(given.length, "Length", units.distance, feet, 1, 120));
-  const pattern = chosen("Pattern", oneText(given.pattern, "Pattern"), sawingPatterns);
+  const order = boardOrder(given);
   if (smallEnd === undefined || largeEnd === undefined || length === undefined) return undefined;
   return {
+    ...order,
     log: { smallEnd, largeEnd, length },
+    mill: isLeftOut(given.mill) ? {} : millOf(asCells(given.mill), units),
+    say: (amount, measure) =>
+      `${shown(Number((amount * units[measure].perOurs).toPrecision(3)))} ${units[measure].name}`,
+  };
+}
+
+/** What is wanted of any log: boards, kerf, pattern and lengths. */
+export function boardOrder(given: Pick<SawingArguments, "boards" | "kerf" | "pattern" | "units">) {
+  const units = unitSystem(given.units);
+  return {
+    pattern: chosen("Pattern", oneText(given.pattern, "Pattern"), sawingPatterns),
     sizes: boardSizes(given.boards, units),
     kerf: inches(oneNumber(given.kerf, "Kerf", boundsIn(units.diameter, 0.01, 1)) / units.diameter.perOurs),
-    pattern,
-    mill: isLeftOut(given.mill) ? {} : millOf(asCells(given.mill), units),
     lengths: lengthsIn(units),
-    say: (amount, measure) => `${shown(Number((amount * units[measure].perOurs).toFixed(2)))} ${units[measure].name}`,
   };
 }
 

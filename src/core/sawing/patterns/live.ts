@@ -1,4 +1,5 @@
 import { OutOfRange } from "../../basis/problem";
+import { shown } from "../../basis/require";
 import { bestStack } from "../bestStack";
 import { candidates } from "../candidates";
 import { cutList } from "../cutList";
@@ -12,7 +13,7 @@ import type { SawingPattern } from "../sawingPattern";
  * positions, see bestStack; an extra skim cut between boards would gain nothing.
  * Not reckoned with: sweep, out-of-round logs, defects, wane allowed on a board, two boards edged from one flitch.
  *
- * @throws OutOfRange when no listed board fits the log
+ * @throws OutOfRange when no listed board fits the log, or none that fits is thick enough to be the last on the bed
  *
  * [1] M. Campu & R. A. Derczeni, Forests 14: 1137, 2023 (abstract): a small band saw, to half the log, turned, finished
  */
@@ -38,8 +39,15 @@ export const live: SawingPattern = {
   ],
 
   plan({ log, sizes, priced, kerf, lengths, bladeAboveBed }) {
-    const boards = bestStack(candidates(log, sizes, lengths, priced), kerf);
-    if (boards.length === 0) throw new OutOfRange("No board in your list fits this log.");
+    const groups = candidates(log, sizes, lengths, priced);
+    if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
+    const boards = bestStack(groups, kerf, bladeAboveBed);
+    if (boards.length === 0) {
+      throw new OutOfRange(
+        `The last board stays on the bed, and your blade stops ${shown(bladeAboveBed)} in above it. ` +
+          "No board in your list that fits this log is so thick.",
+      );
+    }
     return {
       log,
       kerf,

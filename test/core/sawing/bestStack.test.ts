@@ -1,0 +1,192 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { OutOfRange } from "../../../src/core/basis/problem";
+import { feet, inches } from "../../../src/core/basis/units";
+import { bestStack } from "../../../src/core/sawing/bestStack";
+import type { BoardSize } from "../../../src/core/sawing/boardSize";
+import { candidates } from "../../../src/core/sawing/candidates";
+import { diameterAt, type SawLog } from "../../../src/core/sawing/sawLog";
+import { sawYield } from "../../../src/core/sawing/sawYield";
+import { board, livePlan, sawLog } from "../../support/sawing";
+
+/** What the full-length board of a thickness is worth with its faces where they are; 0 when none is free of wane. */
+function worthAt(log: SawLog, sizes: readonly BoardSize[], thickness: number, lower: number): number {
+  const outer = Math.max(Math.abs(lower), Math.abs(lower + thickness));
+  const chord = 2 * Math.sqrt(Math.max(0, (log.smallEnd / 2) ** 2 - outer ** 2)) + 1e-7;
+  const fitting = sizes.filter((size) => size.thickness === thickness && size.width <= chord);
+  return Math.max(
+    0,
+    ...fitting.map((size) => (size.thickness * size.width * log.length * (size.price ?? 1000)) / 12_000),
+  );
+}
+
+/** Every order of thicknesses, at every offset where some face is exactly as far out as some width allows. */
+function byEnumeration(log: SawLog, sizes: readonly BoardSize[], kerf: number, thickOne = 0): number {
+  const thicknesses = [...new Set(sizes.map(({ thickness }) => Number(thickness)))];
+  const reaches = sizes
+    .filter(({ width }) => width <= log.smallEnd)
+    .map(({ width }) => Math.sqrt((log.smallEnd / 2) ** 2 - (width / 2) ** 2));
+  let best = 0;
+  const tryOrder = (order: readonly number[]): void => {
+    let height = 0;
+    const lowers = order.map((thickness) => {
+      const lower = height;
+      height += thickness + kerf;
+      return lower;
+    });
+    const offsets = order.flatMap((thickness, i) =>
+      reaches.flatMap((reach) => [-reach - (lowers[i] as number), reach - thickness - (lowers[i] as number)]),
+    );
+    for (const offset of offsets) {
+      const worths = order.map((thickness, i) => worthAt(log, sizes, thickness, offset + (lowers[i] as number)));
+      if (!order.some((thickness, i) => thickness >= thickOne && (worths[i] as number) > 0)) continue;
+      const worth = worths.reduce((sum, one) => sum + one, 0);
+      best = Math.max(best, worth);
+    }
+    for (const thickness of thicknesses) {
+      if (height + thickness <= log.smallEnd) tryOrder([...order, thickness]);
+    }
+  };
+  tryOrder([]);
+  return best;
+}
+
+/** Any gaps of a kerf or more, on a plain grid: never above the truth, since it tries only some places. */
+function byGrid(log: SawLog, sizes: readonly BoardSize[], kerf: number, step: number): number {
+  const thicknesses = [...new Set(sizes.map(({ thickness }) => Number(thickness)))];
+  const last = Math.round(log.smallEnd / step);
+  const best = new Array<number>(last + 1).fill(0);
+  for (let at = last - 1; at >= 0; at -= 1) {
+    best[at] = best[at + 1] as number;
+    for (const thickness of thicknesses) {
+      const next = Math.min(last, at + Math.ceil((thickness + kerf) / step - 1e-9));
+      const worth = worthAt(log, sizes, thickness, -log.smallEnd / 2 + at * step) + (best[next] as number);
+      best[at] = Math.max(best[at] as number, worth);
+    }
+  }
+  return best[0] as number;
+}
+
+const worthOf = (log: SawLog, sizes: readonly BoardSize[], kerf: number): number => {
+  try {
+    return livePlan(log, sizes, kerf, false).boards.reduce((sum, { worth }) => sum + worth, 0);
+  } catch (problem) {
+    if (problem instanceof OutOfRange) return 0;
+    throw problem;
+  }
+};
+
+const mixedSizes = (priced: boolean) =>
+  fc
+    .uniqueArray(
+      fc.record({
+        thickness: fc.constantFrom(1, 1.25, 2),
+        width: fc.integer({ min: 3, max: 8 }),
+        price: fc.integer({ min: 1, max: 9 }).map((hundreds) => hundreds * 100),
+      }),
+      { minLength: 2, maxLength: 8, selector: ({ thickness, width }) => thickness * 100 + width },
+    )
+    .map((sizes) => sizes.map(({ thickness, width, price }) => board(thickness, width, priced ? price : undefined)));
+
+describe("the best stack of several thicknesses", () => {
+  it.each([false, true])("is worth as much as the best of every order and offset (priced: %s)", (priced) => {
+    fc.assert(
+      fc.property(
+        mixedSizes(priced),
+        fc.double({ min: 4, max: 8.5, noNaN: true }),
+        fc.constantFrom(0.09, 0.125, 0.25),
+        (sizes, diameter, kerf) => {
+          const log = sawLog(diameter, diameter, 12);
+          expect(worthOf(log, sizes, kerf)).toBeCloseTo(byEnumeration(log, sizes, kerf), 6);
+        },
+      ),
+      { numRuns: 150 },
+    );
+  });
+
+  it("is worth as much when one board must be thick enough to stay on the bed", () => {
+    fc.assert(
+      fc.property(mixedSizes(true), fc.double({ min: 4, max: 8.5, noNaN: true }), (sizes, diameter) => {
+        const log = sawLog(diameter, diameter, 12);
+        const boards = bestStack(
+          candidates(log, sizes, { shortest: log.length, step: feet(2) }, true),
+          inches(0.125),
+          inches(2),
+        );
+        const worth = boards.reduce((sum, one) => sum + one.worth, 0);
+        expect(worth).toBeCloseTo(byEnumeration(log, sizes, 0.125, 2), 6);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it("is never beaten by a grid on which gaps may be wider than the kerf", () => {
+    fc.assert(
+      fc.property(
+        mixedSizes(true),
+        fc.double({ min: 5, max: 24, noNaN: true }),
+        fc.constantFrom(0.0625, 0.125, 0.25),
+        (sizes, diameter, kerf) => {
+          const log = sawLog(diameter, diameter, 12);
+          expect(worthOf(log, sizes, kerf)).toBeGreaterThanOrEqual(byGrid(log, sizes, kerf, 1 / 64) - 1e-6);
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
+  it("saws two planks of 2 x 4 from a 7-in log, since three would show wane", () => {
+    // A 4-in face may lie sqrt(3.5^2 - 2^2) = 2.872 in from the pith: room for 5.745 in, two planks take 4.125.
+    const plan = livePlan(sawLog(7, 7, 8), [board(2, 4)], 0.125);
+    expect(plan.boards).toHaveLength(2);
+    expect(sawYield(plan).boardFeet).toBeCloseTo(10.667, 3); // 2 x 2 x 4 x 8 / 12
+  });
+
+  it("prefers the fewest boards among plans of equal worth", () => {
+    // A 6-in face leaves 2.5 in: one 2-in plank, or two inch boards of the same board feet.
+    for (const sizes of [
+      [board(1, 6), board(2, 6)],
+      [board(2, 6), board(1, 6)],
+    ]) {
+      const { boards } = livePlan(sawLog(6.5, 6.5, 8), sizes, 0.1);
+      expect(boards.map(({ piece }) => Number(piece.thickness))).toEqual([2]);
+    }
+  });
+
+  it("does not depend on the order of the list", () => {
+    fc.assert(
+      fc.property(mixedSizes(true), fc.double({ min: 5, max: 20, noNaN: true }), (sizes, diameter) => {
+        const log = sawLog(diameter, diameter + 2, 16);
+        expect(worthOf(log, [...sizes].reverse(), 0.1)).toBe(worthOf(log, sizes, 0.1));
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it("has every board free of wane at its own end, one kerf apart, with equal play up and down", () => {
+    fc.assert(
+      fc.property(
+        mixedSizes(false),
+        fc.double({ min: 9, max: 30, noNaN: true }),
+        fc.double({ min: 0, max: 6, noNaN: true }),
+        (sizes, diameter, taper) => {
+          const log = sawLog(diameter, diameter + taper, 16);
+          const { boards } = livePlan(log, sizes, 0.1);
+          const play = { down: Infinity, up: Infinity };
+          boards.forEach(({ lower, piece }, i) => {
+            const radius = diameterAt(log, piece.length) / 2;
+            const upper = lower + piece.thickness;
+            const reach = Math.sqrt(radius ** 2 - (piece.width / 2) ** 2);
+            expect(Math.hypot(Math.max(-lower, upper), piece.width / 2)).toBeLessThanOrEqual(radius + 1e-7);
+            play.down = Math.min(play.down, lower + reach);
+            play.up = Math.min(play.up, reach - upper);
+            const above = boards[i + 1];
+            if (above) expect(above.lower - upper).toBeCloseTo(0.1, 9);
+          });
+          expect(play.down).toBeCloseTo(play.up, 6);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+});

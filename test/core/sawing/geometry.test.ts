@@ -1,0 +1,75 @@
+import { describe, expect, it } from "vitest";
+import { InvalidInput, OutOfRange } from "../../../src/core/basis/problem";
+import { inches } from "../../../src/core/basis/units";
+import { faceWidth, lengthOfFace, reachOfFace, slabDepth } from "../../../src/core/sawing/chord";
+import { diameterAt, requireSawLog, solidVolume } from "../../../src/core/sawing/sawLog";
+import { woodBetween } from "../../../src/core/sawing/woodBetween";
+import { expectAsPrinted } from "../../support/expectAsPrinted";
+import { numberIn, published } from "../../support/published";
+import { sawLog } from "../../support/sawing";
+
+const chords = published("sawing/chord.csv");
+const slabs = published("sawing/slabDepth.csv");
+const faces = published("sawing/lengthOfFace.csv");
+const cones = published("sawing/taperedLog.csv");
+
+describe("geometry of a log", () => {
+  it.each(chords.rows)("a plane $from pith in from the pith of a $diameter-in log opens $face width in", (row) => {
+    const width = faceWidth(inches(numberIn(row, "diameter")), inches(numberIn(row, "from pith")));
+    expectAsPrinted(width, numberIn(row, "face width"), chords.printedTo);
+  });
+
+  it.each(slabs.rows)("a $face-in face on a $diameter-in log lies $slab depth in deep", (row) => {
+    const depth = slabDepth(inches(numberIn(row, "diameter")), inches(numberIn(row, "face")));
+    expectAsPrinted(depth, numberIn(row, "slab depth"), slabs.printedTo);
+  });
+
+  it.each(faces.rows)("a $width-in face, $from pith in from the pith, runs $length from the large end ft", (row) => {
+    const smallEnd = numberIn(row, "small end");
+    const length = lengthOfFace(
+      sawLog(smallEnd, smallEnd + 2, 16),
+      inches(numberIn(row, "from pith")),
+      inches(numberIn(row, "width")),
+    );
+    expectAsPrinted(length, numberIn(row, "length from the large end"), faces.printedTo);
+  });
+
+  it.each(cones.rows)("a log of $small end to $large end in holds $log volume ft3", (row) => {
+    const log = sawLog(numberIn(row, "small end"), numberIn(row, "large end"), numberIn(row, "length"));
+    expectAsPrinted(solidVolume(log), numberIn(row, "log volume"), cones.printedTo);
+  });
+
+  it("a face that fits at the small end runs the whole length, one wider than the large end runs none", () => {
+    const log = sawLog(12, 14, 16);
+    expect(lengthOfFace(log, inches(5), inches(4))).toBe(16);
+    expect(lengthOfFace(log, inches(7), inches(1))).toBe(0);
+    expect(diameterAt(log, 16)).toBe(12);
+  });
+
+  it("refuses a face wider than the log, and a log whose ends are swapped", () => {
+    expect(() => reachOfFace(inches(8), inches(9))).toThrow(OutOfRange);
+    expect(() => requireSawLog(sawLog(14, 12, 16))).toThrow(/Ends swapped/);
+    expect(() => requireSawLog(sawLog(12, 14, NaN))).toThrow(InvalidInput);
+  });
+
+  it("finds the whole log between its bark lines, and half of it above the pith", () => {
+    for (const log of [sawLog(12, 12, 8), sawLog(12, 14, 16), sawLog(6, 30, 20)]) {
+      expect(woodBetween(log, -40, 40)).toBeCloseTo(solidVolume(log), 6);
+      expect(woodBetween(log, 0, 40)).toBeCloseTo(solidVolume(log) / 2, 6);
+    }
+  });
+
+  it("counts the wood of a kerf as a fine sum over the log does", () => {
+    const log = sawLog(10, 13, 12);
+    let sum = 0;
+    const steps = 2000;
+    for (let i = 0; i < steps; i += 1) {
+      const radius = diameterAt(log, ((i + 0.5) * 12) / steps) / 2;
+      for (let j = 0; j < 20; j += 1) {
+        const y = 5.1 + ((j + 0.5) * 0.25) / 20;
+        if (y < radius) sum += 2 * Math.sqrt(radius ** 2 - y ** 2) * (0.25 / 20) * (12 / steps);
+      }
+    }
+    expect(woodBetween(log, 5.1, 5.35)).toBeCloseTo(sum / 144, 3);
+  });
+});
