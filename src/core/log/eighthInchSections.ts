@@ -1,6 +1,6 @@
-import { requirePositive } from "../basis/require";
 import type { LogRule, ScaledLog } from "./logRule";
 import { noPublishedValue } from "./noPublishedValue";
+import { requireLog } from "./requireLog";
 
 const SECTION = 4; // ft [1]
 const TAPER = 0.5; // in per section [1]
@@ -34,8 +34,7 @@ const TAPER = 0.5; // in per section [1]
  */
 export function eighthInchSections(rule: LogRule, log: ScaledLog): number {
   const { diameter, length } = log;
-  requirePositive("Diameter", diameter, "in");
-  requirePositive("Length", length, "ft");
+  requireLog(log);
   if (section(diameter) < 0) throw noPublishedValue(rule, log);
 
   const n = Math.floor(length / SECTION);

@@ -21,7 +21,7 @@ export interface LogRule extends Choice {
   readonly taper?: InchesPerFoot;
   /**
    * Board feet, exact as the rule defines them.
-   * @throws InvalidInput when a measure is not a number above 0
+   * @throws InvalidInput when a measure is not a number above 0 that a log can have (see requireLog)
    * @throws OutOfRange where the rule has no value
    */
   scale(log: ScaledLog): BoardFeet;

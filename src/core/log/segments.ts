@@ -3,6 +3,7 @@ import { requirePositive } from "../basis/require";
 import type { Source } from "../basis/source";
 import { feet, inches, type Feet, type InchesPerFoot } from "../basis/units";
 import type { ScaledLog } from "./logRule";
+import { requireLog } from "./requireLog";
 
 export const segmentsSources: readonly Source[] = [
   {
@@ -50,7 +51,7 @@ const NO_TAPER = 0 as InchesPerFoot;
  * @throws InvalidInput when a measure is not above 0, or the longest scaling length is below 2 ft
  */
 export function segments(log: ScaledLog, longest: Feet, taper = NO_TAPER): readonly ScaledLog[] {
-  requirePositive("Length", log.length, "ft");
+  requireLog(log);
   requirePositive("Longest scaling length", longest, "ft");
   if (log.length <= longest) return [log];
 

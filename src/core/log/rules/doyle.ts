@@ -1,6 +1,7 @@
-import { requireAtLeast, requirePositive } from "../../basis/require";
+import { requireAtLeast } from "../../basis/require";
 import { boardFeet } from "../../basis/units";
 import type { LogRule } from "../logRule";
+import { requireLog } from "../requireLog";
 import { toNearest } from "../toNearest";
 
 const SLABS_AND_EDGINGS = 4; // in, taken off the diameter before squaring [1]
@@ -15,7 +16,7 @@ const SLABS_AND_EDGINGS = 4; // in, taken off the diameter before squaring [1]
  *     L  log length                            [ft]
  *
  * Valid for D >= 4 in, where it gives 0; below that the square would grow again.
- * It takes no account of taper, scales small logs too low and large logs too high [2].
+ * It takes no account of taper [2], and scales small logs too low and large logs too high [3].
  * Printed tables show the nearest whole board foot; they disagree where the exact value ends in a half.
  *
  * @throws InvalidInput when D or L is not a number above 0
@@ -41,11 +42,20 @@ export const doyle: LogRule = {
       url: "https://docslib.org/doc/12689756/log-and-tree-scaling-techniques-fnr-191",
       standing: "read",
     },
+    {
+      author: "globalwood.org",
+      year: "n.d.",
+      title: "Log rules",
+      where:
+        "[3] the slab allowance of 4 in is about twice the usual: too little for small logs, too much for large ones",
+      url: "http://globalwood.org/tech/tech_logrule.htm",
+      standing: "read",
+    },
   ],
 
-  scale({ diameter, length }) {
-    requirePositive("Diameter", diameter, "in");
-    requirePositive("Length", length, "ft");
+  scale(log) {
+    const { diameter, length } = log;
+    requireLog(log);
     requireAtLeast("The Doyle rule", diameter, SLABS_AND_EDGINGS, "in");
 
     return boardFeet((diameter - SLABS_AND_EDGINGS) ** 2 * (length / 16));

@@ -1,7 +1,7 @@
-import { requirePositive } from "../../basis/require";
 import { boardFeet } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { noPublishedValue } from "../noPublishedValue";
+import { requireLog } from "../requireLog";
 import { toNearest } from "../toNearest";
 
 /**
@@ -44,8 +44,7 @@ export const scribner: LogRule = {
 
   scale(log) {
     const { diameter, length } = log;
-    requirePositive("Diameter", diameter, "in");
-    requirePositive("Length", length, "ft");
+    requireLog(log);
     const sixteenFoot = 0.79 * diameter * diameter - 2 * diameter - 4;
     if (sixteenFoot < 0) throw noPublishedValue(scribner, log);
 

@@ -1,8 +1,8 @@
-import { requirePositive } from "../../basis/require";
 import { boardFeet } from "../../basis/units";
 import { scribnerDecimalCTable } from "../../reference/scribnerDecimalCTable";
 import type { LogRule } from "../logRule";
 import { noPublishedValue } from "../noPublishedValue";
+import { requireLog } from "../requireLog";
 import { toNearest } from "../toNearest";
 
 const { rows, smallestDiameter, lengths, sources } = scribnerDecimalCTable;
@@ -41,8 +41,7 @@ export const scribnerDecimalC: LogRule = {
 
   scale(log) {
     const { diameter, length } = log;
-    requirePositive("Diameter", diameter, "in");
-    requirePositive("Length", length, "ft");
+    requireLog(log);
     const row = rows[Math.ceil(diameter - 0.5 - A_HAIR) - smallestDiameter];
     const tens = row?.[Math.floor((length + A_HAIR - lengths[0]) / 2)];
     if (tens === undefined) throw noPublishedValue(scribnerDecimalC, log);

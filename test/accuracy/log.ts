@@ -1,0 +1,44 @@
+import { feet, inches } from "../../src/core/basis/units";
+import { cubicFormulas } from "../../src/core/log/cubic";
+import { logRules } from "../../src/core/log/rules";
+import { printedLog } from "../core/log/printedLog";
+import { printingsOf } from "../core/log/printingsOf";
+import { numberIn, published } from "../support/published";
+import type { Comparison } from "./comparison";
+
+/** Every log rule against each of its printed tables, unrounded, and the cubic formulas against worked examples. */
+export function logComparisons(): Comparison[] {
+  return [...ruleComparisons(), ...cubicComparisons()];
+}
+
+const ruleComparisons = () =>
+  logRules.flatMap((rule) =>
+    printingsOf(rule).map(({ source, standing, printedTo, rows }) => ({
+      subject: `${rule.title} log rule`,
+      source,
+      standing,
+      unit: "bf",
+      printedTo,
+      pairs: rows.map((row) => ({ printed: numberIn(row, "volume"), ours: rule.scale(printedLog(row)) })),
+    })),
+  );
+
+function cubicComparisons(): Comparison[] {
+  const { source, standing, printedTo, rows } = published("log/cubic.csv");
+  return cubicFormulas.map((formula) => ({
+    subject: `${formula.title} cubic formula`,
+    source,
+    standing,
+    unit: "ft3",
+    printedTo,
+    pairs: rows.map((row) => ({
+      printed: numberIn(row, formula.id),
+      ours: formula.volume({
+        smallEnd: inches(numberIn(row, "smallEnd")),
+        largeEnd: inches(numberIn(row, "largeEnd")),
+        middle: inches(numberIn(row, "middle")),
+        length: feet(numberIn(row, "length")),
+      }),
+    })),
+  }));
+}

@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { logRules } from "../../src/core/log/rules";
+import { logScaleRules } from "../../src/functions/logs";
+
+const header = logRules.map(({ title }) => `${title} bf`);
+
+describe("LOGSCALERULES", () => {
+  it("heads each column with its rule, and sets the rules side by side", () => {
+    const [heads, values, ...more] = logScaleRules([[14]], [[16]]);
+    expect(heads).toEqual(header);
+    expect(more).toEqual([]);
+    const of = (title: string) => values?.[header.indexOf(`${title} bf`)] as unknown;
+    expect(of("Doyle")).toBe(100);
+    expect(of("Scribner Decimal C")).toBe(110); // Wengert 2001
+    expect(of("International 1/4")).toBe(135); // Wengert 2001
+  });
+
+  it("keeps a log that one rule does not reach for the other rules", () => {
+    const [, values] = logScaleRules([[3.9]], [[16]]);
+    const [below, outside] = [header.indexOf("Doyle bf"), header.indexOf("Scribner Decimal C bf")];
+    expect(values?.[below]).toMatchObject({
+      code: "#N/A",
+      message: "The Doyle rule as published has no value below 4 in. You have 3.9.",
+    });
+    expect(values?.[outside]).toMatchObject({
+      code: "#N/A",
+      message: "Scribner Decimal C as published has no value for 3.9 in x 16 ft.",
+    });
+    const others = values?.filter((_, column) => column !== below && column !== outside);
+    expect(others).toHaveLength(logRules.length - 2);
+    for (const value of others ?? []) expect(typeof value).toBe("number");
+  });
+
+  it("takes the deduction off under every rule", () => {
+    const [, gross] = logScaleRules([[20]], [[16]], [[0]]);
+    const [, net] = logScaleRules([[20]], [[16]], [[50]]);
+    for (const [column, value] of (gross ?? []).entries()) {
+      expect(Math.abs((net?.[column] as number) - (value as number) / 2)).toBeLessThanOrEqual(5);
+    }
+  });
+
+  it("gives each log of a column its row, in step with the column", () => {
+    const spill = logScaleRules([[14], [""], [16]], [[16], [16], [16]]);
+    expect(spill).toHaveLength(4);
+    expect(spill[2]).toEqual(header.map(() => ""));
+    expect(spill[3]).toEqual(logScaleRules([[16]], [[16]])[1]);
+  });
+
+  it("says that there are no logs yet when there are none", () => {
+    for (const blank of [[[null]], [[""]], [[0]]]) {
+      expect(logScaleRules(blank, [[16]])).toEqual([header, ["No logs yet", ...header.slice(1).map(() => "")]]);
+    }
+  });
+});
