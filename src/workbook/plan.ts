@@ -87,6 +87,8 @@ export interface SheetPlan {
   /** Widths in characters of columns A, B, C ... that no table sets. */
   readonly widths: readonly number[];
   readonly frozenRows: number;
+  /** The row, counted from 1, that every printed page repeats. */
+  readonly printTitleRow?: number;
   readonly blocks: readonly BlockPlan[];
   readonly names: readonly NamePlan[];
   readonly tables: readonly TablePlan[];

@@ -19,6 +19,9 @@ export const tree = {
   note: "Note",
   volume: "Volume bf",
   lumber: "Lumber bf",
+  harvestDbh: "Harvest DBH in",
+  harvest: "Harvest bf",
+  perAcre: "Trees per acre",
   check: "Check",
   accepted: "Accepted because",
 } as const;
@@ -33,7 +36,9 @@ export const plot = {
   none: "Trees none",
   slope: "Slope pct",
   note: "Note",
+  tallied: "Tally rows",
   counted: "Counted plot",
+  volume: "Volume bf per ac",
   check: "Check",
 } as const;
 
@@ -51,7 +56,41 @@ export const log = {
   gross: "Gross bf",
   net: "Net bf",
   lumber: "Lumber bf",
+  overrun: "Overrun pct",
   check: "Check",
+} as const;
+
+export const board = { thickness: "Thickness in", width: "Width in", price: "Price per MBF" } as const;
+
+export const mill = { limit: "Limit", value: "Value", unit: "Unit", comment: "Comment" } as const;
+
+export const price = {
+  product: "Product",
+  low: "Low",
+  likely: "Likely",
+  high: "High",
+  unit: "Unit",
+  source: "Source",
+  date: "Date",
+  check: "Check",
+} as const;
+
+export const cost = { item: "Item", amount: "Amount", unit: "Unit", comment: "Comment" } as const;
+
+/** Products and costs that the sheet Compare looks up by these words. */
+export const products = {
+  standing: "Standing timber",
+  logs: "Logs, delivered",
+  lumber: "Rough lumber, green",
+} as const;
+
+export const costItems = {
+  logging: "Felling and skidding",
+  hauling: "Hauling logs to the buyer",
+  milling: "Mill, blades and fuel",
+  hours: "Own hours at the mill",
+  pay: "Pay for an own hour",
+  drying: "Stickers, yard and selling",
 } as const;
 
 /** Named cells on Setup and elsewhere. */
@@ -72,6 +111,11 @@ export const named = {
   kerf: "Kerf",
   realized: "Realized_Pct",
   invented: "Invented_Data",
+  pickedLog: "Picked_Log",
+  pattern: "Saw_Pattern",
+  priceNotice: "Price_Notice",
+  verdict: "Verdict",
+  checksOpen: "Checks_Open",
 } as const;
 
 /** Anchors of the spilled answers. */
@@ -86,6 +130,14 @@ export const out = {
   tract: "Out_Tract",
   tractHarvest: "Out_Tract_Harvest",
   tractLumber: "Out_Tract_Lumber",
+  morePlots: "Out_More_Plots",
+  logRules: "Out_Log_Rules",
   sawPlan: "Out_Saw_Plan",
+  sawYield: "Out_Saw_Yield",
+  standing: "Out_Standing",
+  asLogs: "Out_As_Logs",
+  sawn: "Out_Sawn",
   compare: "Out_Compare",
+  breakEven: "Out_Break_Even",
+  build: "Out_Build",
 } as const;

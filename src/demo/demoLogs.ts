@@ -1,0 +1,61 @@
+import type { TableRow } from "../workbook/plan";
+import { board, log, mill } from "../workbook/tables";
+
+type Line = readonly [
+  species: string,
+  smallEnd: number,
+  largeEnd: number,
+  length: number,
+  deduction: number | null,
+  use: "Sell" | "Saw",
+  note: string | null,
+];
+
+const lines: readonly Line[] = [
+  ["ro", 14, 16, 16, null, "Sell", null],
+  ["ro", 12, 13.5, 12, null, "Saw", null],
+  ["wo", 16, 18, 16, 5, "Sell", "small rot at the butt"],
+  ["yp", 18, 19.5, 14, null, "Saw", null],
+  ["sm", 11, 12.5, 10, null, "Saw", null],
+  ["bc", 13, 14.5, 12, 10, "Saw", "sweep"],
+  ["hi", 10, 11, 8, null, "Saw", null],
+  ["yp", 17, 19, 16, null, "Saw", null],
+  ["wo", 15, 16.5, 12, 15, "Saw", "seam along one side"],
+  ["sm", 12, 14, 16, null, "Sell", null],
+];
+
+/** Ten invented logs, 10 to 18 in at the small end and 8 to 16 ft long. */
+export const demoLogs: readonly TableRow[] = lines.map(
+  ([species, smallEnd, largeEnd, length, deduction, use, note], i) => ({
+    [log.log]: i + 1,
+    [log.species]: species,
+    [log.smallEnd]: smallEnd,
+    [log.largeEnd]: largeEnd,
+    [log.length]: length,
+    [log.deduction]: deduction,
+    [log.use]: use,
+    [log.note]: note,
+  }),
+);
+
+const LUMBER_PRICE = 900; // $ per MBF, invented
+
+/** Invented boards: 1, 1.25 and 2 in thick, 4 to 12 in wide, all at one price so that the plan goes for the most wood. */
+export const demoBoards: readonly TableRow[] = [1, 1.25, 2].flatMap((thickness) =>
+  [4, 6, 8, 10, 12].map((width) => ({
+    [board.thickness]: thickness,
+    [board.width]: width,
+    [board.price]: LUMBER_PRICE,
+  })),
+);
+
+const invented = "INVENTED - replace";
+
+/** Invented limits of a small mill. */
+export const demoMill: readonly TableRow[] = [
+  { [mill.limit]: "Largest diameter", [mill.value]: 26, [mill.unit]: "in", [mill.comment]: invented },
+  { [mill.limit]: "Longest log", [mill.value]: 16, [mill.unit]: "ft", [mill.comment]: invented },
+  { [mill.limit]: "Shortest log", [mill.value]: 6, [mill.unit]: "ft", [mill.comment]: invented },
+  { [mill.limit]: "Blade above bed", [mill.value]: 1, [mill.unit]: "in", [mill.comment]: invented },
+  { [mill.limit]: "Shortest board", [mill.value]: 6, [mill.unit]: "ft", [mill.comment]: invented },
+];

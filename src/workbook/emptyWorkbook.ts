@@ -1,0 +1,61 @@
+import type { SheetPlan, TableRow } from "./plan";
+import type { Settings } from "./settings";
+import { board, cost, costItems, mill, plot, price, products, species } from "./tables";
+import { workbookPlan } from "./workbookPlan";
+
+/** What a cruise of one's own starts with beside its settings. */
+export interface OwnCruise {
+  readonly settings: Settings;
+  /** Plots laid out, numbered from 1. */
+  readonly plots: number;
+  readonly species: readonly { readonly code: string; readonly name: string }[];
+}
+
+/** The workbook of a cruise of one's own: no trees, logs or prices yet. */
+export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): readonly SheetPlan[] =>
+  workbookPlan({
+    settings,
+    species: list.map(({ code, name }) => ({ [species.code]: code, [species.name]: name })),
+    plots: Array.from({ length: plots }, (_, i) => ({ [plot.plot]: i + 1 })),
+    trees: [],
+    logs: [],
+    boards: usualBoards,
+    mill: blankLimits,
+    prices: blankPrices,
+    costs: blankCosts,
+    notice: "",
+  });
+
+/** Rough sizes that small mills often cut, to start from; a choice of ours. */
+export const usualBoards: readonly TableRow[] = [1, 1.25, 2].flatMap((thickness) =>
+  [4, 6, 8, 10, 12].map((width) => ({ [board.thickness]: thickness, [board.width]: width })),
+);
+
+const limit = (name: string, unit: string, comment: string): TableRow => ({
+  [mill.limit]: name,
+  [mill.unit]: unit,
+  [mill.comment]: comment,
+});
+
+export const blankLimits: readonly TableRow[] = [
+  limit("Largest diameter", "in", "Large end of the thickest log it takes"),
+  limit("Longest log", "ft", ""),
+  limit("Shortest log", "ft", ""),
+  limit("Blade above bed", "in", "Lowest the blade can go"),
+  limit("Shortest board", "ft", "Shorter pieces are not kept"),
+];
+
+export const blankPrices: readonly TableRow[] = [
+  { [price.product]: products.standing, [price.unit]: "$ per MBF by the log rule" },
+  { [price.product]: products.logs, [price.unit]: "$ per MBF by the log rule" },
+  { [price.product]: products.lumber, [price.unit]: "$ per MBF of lumber" },
+];
+
+export const blankCosts: readonly TableRow[] = [
+  { [cost.item]: costItems.logging, [cost.unit]: "$ per MBF by the log rule" },
+  { [cost.item]: costItems.hauling, [cost.unit]: "$ per MBF by the log rule" },
+  { [cost.item]: costItems.milling, [cost.unit]: "$ per MBF of lumber" },
+  { [cost.item]: costItems.hours, [cost.unit]: "h per MBF of lumber" },
+  { [cost.item]: costItems.pay, [cost.unit]: "$ per h", [cost.comment]: "0 leaves your pay in what is left over" },
+  { [cost.item]: costItems.drying, [cost.unit]: "$ per MBF of lumber" },
+];

@@ -1,0 +1,13 @@
+/** Number formats of the workbook. A margin decides how much is shown; the full value stays underneath. */
+export const formats = {
+  text: "@",
+  general: "General",
+  whole: "0",
+  tenth: "0.0",
+  thickness: "0.000",
+  volume: "#,##0",
+  mbf: "#,##0.0",
+  dollars: "$#,##0",
+  cents: "$#,##0.00",
+  date: "yyyy-mm-dd",
+} as const;

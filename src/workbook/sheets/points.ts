@@ -1,0 +1,110 @@
+import { beside } from "../address";
+import { call, column, thisRow } from "../formula";
+import { formats } from "../formats";
+import type { ColumnPlan, SheetPlan } from "../plan";
+import { named, out, plot, PLOTS, tree, TREES } from "../tables";
+import type { WorkbookContent } from "../workbookContent";
+import { LAST_ROW } from "../zones";
+import { asked, down, sheetPlan, title, yesOrNo } from "./sheetParts";
+
+export const POINTS = "Points";
+const TABLE_AT = "A7";
+const ANSWER_AT = "O7";
+const ANSWER_COLUMNS = 8;
+/** Volume per acre in the table of plots, counted from 1. */
+const VOLUME_COLUMN = 5;
+/** Rows of the list from which the plot of a tree is picked. */
+const PLOT_ROOM = 300;
+
+export const plotNumbers = `${POINTS}!$A$8:$A$${7 + PLOT_ROOM}`;
+
+/** The plots, empty ones too, and beside them what each one says per acre. */
+export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
+  return sheetPlan({
+    name: POINTS,
+    sheetClass: "foundation",
+    frozenRows: 7,
+    landscape: true,
+    printTitleRow: 7,
+    widths: [...plotColumns.map(({ width }) => width), 3, 12, 12, 14, 14, 16],
+    blocks: [
+      title("Points"),
+      down("A2", "Note", [
+        "One row for every plot you laid out. A plot counts when it was visited, is marked as having no trees, or has trees tallied.",
+        "A plot you visited and found empty counts as zero: put Yes under Trees none. A plot not visited yet is left out.",
+        "Do not move a plot because it looks poor.",
+      ]),
+      down(beside(ANSWER_AT, -1, 0), "Heading", ["Per plot"]),
+    ],
+    tables: [{ name: PLOTS, at: TABLE_AT, columns: plotColumns, rows: plots }],
+    spills: [
+      {
+        name: out.plots,
+        at: ANSWER_AT,
+        formula: `=${call(
+          "PLOTTABLE",
+          column(TREES, tree.plot),
+          column(TREES, tree.dbh),
+          column(TREES, tree.volume),
+          column(PLOTS, plot.counted),
+          named.method,
+          named.size,
+          column(TREES, tree.count),
+          named.units,
+        )}`,
+        rows: LAST_ROW - 7,
+        columns: ANSWER_COLUMNS,
+        formats: [formats.general, formats.tenth, formats.whole, formats.tenth, formats.volume],
+      },
+    ],
+  });
+}
+
+const here = (heading: string) => thisRow(PLOTS, heading);
+const numbers = `$O$8:$O$${LAST_ROW}`;
+const answers = `$O$8:$V$${LAST_ROW}`;
+
+const plotColumns: readonly ColumnPlan[] = [
+  { heading: plot.plot, width: 8 },
+  { heading: plot.east, width: 9, format: formats.whole },
+  { heading: plot.north, width: 9, format: formats.whole },
+  { heading: plot.date, width: 12, format: formats.date },
+  { heading: plot.crew, width: 12 },
+  { heading: plot.visited, width: 10, rule: yesOrNo },
+  { heading: plot.none, width: 12, rule: yesOrNo },
+  { heading: plot.slope, width: 10, format: formats.whole, rule: asked(0, 100, "Percent, 15 for 15 percent.") },
+  { heading: plot.note, width: 24 },
+  {
+    heading: plot.tallied,
+    width: 11,
+    format: formats.whole,
+    formula: `=IF(${here(plot.plot)}="","",COUNTIF(${column(TREES, tree.plot)},${here(plot.plot)}))`,
+  },
+  {
+    heading: plot.counted,
+    width: 14,
+    formula: `=IF(${here(plot.plot)}="","",IF(OR(${here(plot.visited)}="Yes",${here(plot.none)}="Yes",${here(plot.tallied)}>0),${here(plot.plot)},""))`,
+  },
+  {
+    heading: plot.volume,
+    width: 17,
+    format: formats.volume,
+    formula: `=IF(${here(plot.counted)}="","",IFERROR(INDEX(${answers},MATCH(${here(plot.counted)},${numbers},0),${VOLUME_COLUMN}),""))`,
+  },
+  { heading: plot.check, width: 52, formula: plotCheck() },
+];
+
+/** The first thing that looks wrong with a plot, in plain words. */
+function plotCheck(): string {
+  const none = `${here(plot.none)}="Yes"`;
+  const trees = `${here(plot.tallied)}`;
+  const cases: readonly (readonly [test: string, sentence: string])[] = [
+    [`${here(plot.plot)}=""`, ""],
+    [`COUNTIF(${column(PLOTS, plot.plot)},${here(plot.plot)})>1`, "This plot is listed twice."],
+    [`AND(${trees}>0,${none})`, "Marked as having no trees, but trees are tallied on it."],
+    [`AND(${trees}=0,${none})`, ""],
+    [`AND(${trees}=0,${here(plot.visited)}="Yes")`, "No trees tallied: put Yes under Trees none if it is empty."],
+    [`AND(${trees}=0,${here(plot.visited)}="")`, "No trees and not marked: is it empty, or not visited yet?"],
+  ];
+  return `=${cases.reduceRight((otherwise, [test, sentence]) => `IF(${test},"${sentence}",${otherwise})`, '""')}`;
+}

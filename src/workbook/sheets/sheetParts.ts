@@ -1,0 +1,57 @@
+import type { BlockPlan, EntryRule, PlannedCell, SheetPlan, StyleName } from "../plan";
+import { named } from "../tables";
+
+/** A sheet with only what it needs; the rest is empty. */
+export const sheetPlan = (parts: Pick<SheetPlan, "name" | "sheetClass"> & Partial<SheetPlan>): SheetPlan => ({
+  widths: [],
+  frozenRows: 0,
+  blocks: [],
+  names: [],
+  tables: [],
+  spills: [],
+  entryRules: [],
+  landscape: false,
+  ...parts,
+});
+
+/** The sheet's title; while figures are invented it says so after the title. */
+export const title = (text: string): BlockPlan => ({
+  at: "A1",
+  cells: [[{ formula: `=IF(${named.invented}="",${quoted(text)},${quoted(`${text} - `)}&${named.invented})` }]],
+  style: "Title",
+});
+
+/** Cells below one another. */
+export const down = (at: string, style: StyleName, cells: readonly PlannedCell[], format?: string): BlockPlan => ({
+  at,
+  cells: cells.map((cell) => [cell]),
+  style,
+  ...(format !== undefined && { format }),
+});
+
+/** Cells side by side. */
+export const across = (at: string, style: StyleName, cells: readonly PlannedCell[], format?: string): BlockPlan => ({
+  at,
+  cells: [cells],
+  style,
+  ...(format !== undefined && { format }),
+});
+
+/** A text inside a formula. */
+export const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+
+export const yesOrNo: EntryRule = {
+  kind: "list",
+  choices: ["Yes", "No"],
+  strict: false,
+  message: "Yes, No or blank.",
+};
+
+/** A bounded number of the field, which may be odd and right: asked about, never refused. */
+export const asked = (low: number, high: number, message: string): EntryRule => ({
+  kind: "number",
+  low,
+  high,
+  strict: false,
+  message,
+});

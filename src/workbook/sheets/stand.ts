@@ -1,0 +1,184 @@
+import { beside, zoneAt } from "../address";
+import { call, column } from "../formula";
+import { formats } from "../formats";
+import type { BlockPlan, SheetPlan, SpillPlan } from "../plan";
+import { named, out, plot, PLOTS, tree, TREES } from "../tables";
+import { LAST_ROW } from "../zones";
+import { across, down, sheetPlan, title } from "./sheetParts";
+
+export const STAND = "Stand";
+const SPECIES_AT = "A30";
+
+/** An answer per acre, and the same for the whole tract beside it. */
+interface Summary {
+  readonly at: string;
+  readonly name: string;
+  readonly tractName: string;
+  readonly heading: string;
+  readonly tractHeading: string;
+  readonly dbh: string;
+  readonly volume: string;
+}
+
+const summaries: readonly Summary[] = [
+  {
+    at: "A8",
+    name: out.summary,
+    tractName: out.tract,
+    heading: "All trees, per acre; volume in board feet by the log rule",
+    tractHeading: "All trees, whole tract, bf",
+    dbh: tree.dbh,
+    volume: tree.volume,
+  },
+  {
+    at: "A15",
+    name: out.harvest,
+    tractName: out.tractHarvest,
+    heading: "Harvest (Take is not No), per acre; volume in board feet by the log rule, cull taken off",
+    tractHeading: "Harvest, whole tract, bf",
+    dbh: tree.harvestDbh,
+    volume: tree.harvest,
+  },
+  {
+    at: "A22",
+    name: out.lumber,
+    tractName: out.tractLumber,
+    heading: "The same harvest sawn on your mill, per acre; volume in board feet of lumber",
+    tractHeading: "Lumber from the harvest, whole tract, bf",
+    dbh: tree.harvestDbh,
+    volume: tree.lumber,
+  },
+];
+
+/** Cells of the tract's totals that other sheets read: total and margin in board feet. */
+export const tractCells = {
+  harvest: { total: `${STAND}!$H$16`, margin: `${STAND}!$I$16`, low: `${STAND}!$J$16`, high: `${STAND}!$K$16` },
+  lumber: { total: `${STAND}!$H$23`, margin: `${STAND}!$I$23`, low: `${STAND}!$J$23`, high: `${STAND}!$K$23` },
+} as const;
+
+/** The stand in numbers, each with its margin. */
+export function standSheet(): SheetPlan {
+  return sheetPlan({
+    name: STAND,
+    sheetClass: "presentation",
+    frozenRows: 5,
+    landscape: true,
+    widths: [30, 16, 22, 16, 16, 16, 22, 24, 14, 14, 14],
+    blocks: [
+      title("Stand"),
+      down("A2", "Computed", [{ formula: inWords() }, { formula: tractInWords() }]),
+      down("A4", "Note", [{ formula: `=${call("CAUTIONOF", '"Estimate"')}` }]),
+      ...summaries.flatMap(headingsOf),
+      across("H11", "Heading", ["Further plots for your margin"]),
+      down("A29", "Heading", ["By species, per acre; volume in board feet by the log rule"]),
+    ],
+    spills: [
+      ...summaries.flatMap(spillsOf),
+      {
+        name: out.morePlots,
+        at: "H12",
+        formula: `=IF(COUNT(${perPlot})<2,"",${call("MOREPLOTS", `FILTER(${perPlot},ISNUMBER(${perPlot}))`, named.target, named.confidence)})`,
+        rows: 1,
+        columns: 1,
+        formats: [formats.whole],
+      },
+      {
+        name: out.species,
+        at: SPECIES_AT,
+        formula: `=${call(
+          "SPECIESTABLE",
+          column(TREES, tree.plot),
+          column(TREES, tree.species),
+          column(TREES, tree.dbh),
+          column(TREES, tree.volume),
+          column(PLOTS, plot.counted),
+          named.method,
+          named.size,
+          column(TREES, tree.count),
+          named.confidence,
+          named.units,
+        )}`,
+        rows: LAST_ROW - zoneAt(SPECIES_AT).row,
+        columns: 7,
+        formats: [
+          formats.general,
+          formats.whole,
+          formats.tenth,
+          formats.tenth,
+          formats.volume,
+          formats.whole,
+          formats.volume,
+        ],
+      },
+    ],
+  });
+}
+
+const perPlot = column(PLOTS, plot.volume);
+
+const headingsOf = ({ at, heading, tractHeading }: Summary): readonly BlockPlan[] => [
+  across(beside(at, -1, 0), "Heading", [heading, null, null, null, null, null]),
+  across(beside(at, -1, 7), "Heading", [tractHeading, null, null, null]),
+  across(beside(at, 0, 7), "Heading", ["Total", "Margin +/-", "Low", "High"]),
+];
+
+function spillsOf({ at, name, tractName, dbh, volume }: Summary): readonly SpillPlan[] {
+  const value = beside(at, 4, 1);
+  const margin = beside(at, 4, 2);
+  return [
+    {
+      name,
+      at,
+      formula: `=${call(
+        "STANDSUMMARY",
+        column(TREES, tree.plot),
+        column(TREES, dbh),
+        column(PLOTS, plot.counted),
+        named.method,
+        named.size,
+        column(TREES, volume),
+        column(TREES, tree.count),
+        named.confidence,
+        named.units,
+      )}`,
+      rows: 5,
+      columns: 6,
+      formats: [formats.general, formats.mbf, formats.mbf, formats.whole, formats.mbf, formats.mbf],
+    },
+    {
+      name: tractName,
+      at: beside(at, 1, 7),
+      formula: `=IF(AND(ISNUMBER(${value}),${named.acres}<>""),${call("TRACTTOTAL", value, margin, named.acres, named.acresMargin)},"")`,
+      rows: 1,
+      columns: 4,
+      formats: [formats.volume, formats.volume, formats.volume, formats.volume],
+    },
+  ];
+}
+
+/** The stand in one line: "Basal area 94.3 +/- 14.4 ft2 per acre ...". */
+function inWords(): string {
+  const [basalArea, itsMargin, volume, its] = ["B10", "C10", "B12", "C12"];
+  const sentence = [
+    '"Basal area "',
+    `FIXED(${basalArea},1)`,
+    '" +/- "',
+    `FIXED(${itsMargin},1)`,
+    '" ft2 per acre. Volume "',
+    `FIXED(${volume},0)`,
+    '" +/- "',
+    `FIXED(${its},0)`,
+    '" bf per acre. "',
+    `COUNT(${perPlot})`,
+    '" plots, "',
+    named.confidence,
+    '" pct confident."',
+  ].join("&");
+  return `=IF(AND(ISNUMBER(${itsMargin}),ISNUMBER(${its})),${sentence},"No margin yet: tally trees on at least 2 plots.")`;
+}
+
+function tractInWords(): string {
+  const { total, margin, low, high } = tractCells.harvest;
+  const sentence = `"Harvest of the tract "&FIXED(${total}/1000,0)&" +/- "&FIXED(${margin}/1000,0)&" MBF, range "&FIXED(${low}/1000,0)&" to "&FIXED(${high}/1000,0)&"."`;
+  return `=IF(ISNUMBER(${total}),${sentence},"Give the acres on Setup for the total of the tract.")`;
+}

@@ -1,0 +1,17 @@
+import type { TableRow } from "./plan";
+import type { Settings } from "./settings";
+
+/** What fills the sheets; the sheets themselves are the same for everyone. */
+export interface WorkbookContent {
+  readonly settings: Settings;
+  readonly species: readonly TableRow[];
+  readonly plots: readonly TableRow[];
+  readonly trees: readonly TableRow[];
+  readonly logs: readonly TableRow[];
+  readonly boards: readonly TableRow[];
+  readonly mill: readonly TableRow[];
+  readonly prices: readonly TableRow[];
+  readonly costs: readonly TableRow[];
+  /** Words at the head of every sheet while the figures are invented; "" in a cruise of one's own. */
+  readonly notice: string;
+}

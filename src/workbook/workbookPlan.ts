@@ -1,0 +1,43 @@
+import type { SheetPlan } from "./plan";
+import { COMPARE, compareSheet } from "./sheets/compare";
+import { LOGS_SHEET, logsSheet } from "./sheets/logs";
+import { POINTS, pointsSheet } from "./sheets/points";
+import { PRICES_SHEET, pricesSheet } from "./sheets/prices";
+import { SAWING, sawingSheet } from "./sheets/sawing";
+import { SETUP, setupSheet } from "./sheets/setup";
+import { SOURCES, sourcesSheet } from "./sheets/sources";
+import { STAND, standSheet } from "./sheets/stand";
+import { standTableSheet, stockTableSheet } from "./sheets/standTables";
+import { startSheet } from "./sheets/start";
+import { TREES_SHEET, treesSheet } from "./sheets/trees";
+import type { WorkbookContent } from "./workbookContent";
+
+const purposes: readonly (readonly [name: string, purpose: string])[] = [
+  [SETUP, "Acres, method, log rule and the other assumptions; your species"],
+  [POINTS, "The plots, empty ones too, and what each says per acre"],
+  [TREES_SHEET, "The tally, tree by tree"],
+  [STAND, "Trees, basal area and volume per acre and of the tract, each with its margin"],
+  ["Stand table", "Trees per acre by diameter class and species"],
+  ["Stock table", "Board feet per acre by diameter class and species"],
+  [LOGS_SHEET, "Felled logs: scale, and what they should saw out to"],
+  [SAWING, "The cut list of one log, the boards you want and your mill"],
+  [PRICES_SHEET, "Prices and costs, with their sources"],
+  [COMPARE, "Sell standing, sell logs or saw at home"],
+  [SOURCES, "Where the methods come from, and what to beware of"],
+];
+
+/** The whole workbook: every sheet laid out, its formulas live, filled with what is given. */
+export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => [
+  startSheet(purposes),
+  setupSheet(content),
+  pointsSheet(content),
+  treesSheet(content),
+  standSheet(),
+  standTableSheet(),
+  stockTableSheet(),
+  logsSheet(content),
+  sawingSheet(content),
+  pricesSheet(content),
+  compareSheet(),
+  sourcesSheet(),
+];
