@@ -22,8 +22,11 @@ export interface Way {
 }
 
 export interface RankedWay extends Way {
-  /** 1 for the best; undefined when the range meets another's, so that neither can be called the better one. */
-  readonly rank: number | undefined;
+  /**
+   * 1 for the best. A way whose range meets another's has no rank, since neither can be called the better one;
+   * one with nothing but zeros has not been worked out yet and is not compared.
+   */
+  readonly rank: number | "Too close to call" | "No figures yet";
 }
 
 /**
@@ -39,10 +42,12 @@ export function compareWays(ways: readonly Way[]): readonly RankedWay[] {
       `The value of "${name}" should lie between its low and its high, ${shown(low)} and ${shown(high)} $. You have ${shown(value)}.`,
     );
   }
+  const compared = ways.filter(({ low, high }) => low !== 0 || high !== 0);
   return ways.map((way) => {
-    const others = ways.filter((other) => other !== way);
+    if (!compared.includes(way)) return { ...way, rank: "No figures yet" };
+    const others = compared.filter((other) => other !== way);
     const meets = others.some((other) => other.low <= way.high && way.low <= other.high);
     const better = others.filter((other) => other.value > way.value).length;
-    return { ...way, rank: meets ? undefined : better + 1 };
+    return { ...way, rank: meets ? "Too close to call" : better + 1 };
   });
 }

@@ -1,0 +1,8 @@
+/** The day this release was closed, and the day each printed table in it was last changed. */
+export const RELEASED = {
+  date: "2026-11-24",
+  tables: [
+    { file: "scribnerDecimalCTable", title: "Scribner Decimal C log rule", date: "2026-11-24" },
+    { file: "upperLogTaper", title: "Average upper-log taper", date: "2026-11-24" },
+  ],
+} as const;
