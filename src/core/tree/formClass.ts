@@ -1,4 +1,5 @@
-import { requireBetween, requirePositive } from "../basis/require";
+import { InvalidInput } from "../basis/problem";
+import { requirePositive, shown } from "../basis/require";
 import type { Source } from "../basis/source";
 import { percent, type Inches, type Percent } from "../basis/units";
 
@@ -22,7 +23,11 @@ export function formClass(topOfFirstLog: Inches, dbh: Inches): Percent {
   requirePositive("Top of first log", topOfFirstLog);
   requirePositive("DBH", dbh);
   const found = (100 * topOfFirstLog) / dbh;
-  requireBetween("Form class", found, 0, 100, "%");
+  if (found > 100) {
+    throw new InvalidInput(
+      `Form class should be between 0 and 100 %. You have ${shown(found)}. Are the two diameters swapped?`,
+    );
+  }
   return percent(found);
 }
 

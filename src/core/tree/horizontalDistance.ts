@@ -35,9 +35,9 @@ export function horizontalDistance(slopeDistance: Feet, slope: Percent): Feet {
 export const sources: readonly Source[] = [
   {
     author: "plain geometry",
-    year: "n.d.",
-    title: "Level distance is the slope distance times the cosine of the slope angle",
-    where: "",
+    year: "",
+    title: "Distance along a slope and level distance",
+    where: "the cosine of the slope angle",
     standing: "computed",
   },
 ];

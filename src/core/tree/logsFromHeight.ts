@@ -41,16 +41,16 @@ export const sources: readonly Source[] = [
   {
     author: "Oklahoma State University",
     year: "n.d.",
-    title: "4H-NREM-211 [1]",
-    where: "merchantable height",
+    title: "4H-NREM-211",
+    where: "[1] merchantable height",
     url: "https://docslib.org/doc/11476502",
     standing: "read",
   },
   {
     author: "Ohio State University Extension",
     year: "n.d.",
-    title: "F-35 [2]",
-    where: "merchantable height, seen only in a web copy of its text",
+    title: "F-35",
+    where: "[2] merchantable height, seen only in a web copy of its text",
     standing: "read",
   },
 ];

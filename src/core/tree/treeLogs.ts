@@ -2,7 +2,7 @@ import type { Source } from "../basis/source";
 import { feet, inches, type Feet, type Inches } from "../basis/units";
 import { upperLogTaper } from "../reference/upperLogTaper";
 import { requireFormClassTree, TREE_LOG_LENGTH, type FormClassTree } from "./formClassTree";
-import { betweenRows, firstTop, rowBelow, upperLogTapers } from "./upperLogTapers";
+import { firstTop, placeAmongRows, upperLogTapers } from "./upperLogTapers";
 
 /** One log of a standing tree. Log 1 is the butt log. */
 export interface TreeLog {
@@ -65,8 +65,9 @@ function mixed(dbh: Inches, whole: number, part: number, log: number): number {
 
 /** Taper at a DBH, on a straight line between the rows of the table. [tenths of an inch] */
 function taper(dbh: Inches, logs: number, log: number): number {
-  const row = rowBelow(dbh);
-  const towardsNextRow = betweenRows(dbh);
+  const place = placeAmongRows(dbh);
+  const row = Math.floor(place);
+  const towardsNextRow = place - row;
   const below = taperInRow(row, logs, log);
   return towardsNextRow === 0 ? below : below + (taperInRow(row + 1, logs, log) - below) * towardsNextRow;
 }
@@ -77,4 +78,13 @@ function taperInRow(row: number, logs: number, log: number): number {
   return found;
 }
 
-export const sources: readonly Source[] = [upperLogTaper.source];
+export const sources: readonly Source[] = [
+  upperLogTaper.source,
+  {
+    author: "Woodlot Reckoner",
+    year: "",
+    title: "How the logs of a standing tree are read here",
+    where: "tapers between the rows of the table, the half log at the top, the large end of the butt log taken as DBH",
+    standing: "choice of ours",
+  },
+];

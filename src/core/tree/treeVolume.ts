@@ -5,7 +5,7 @@ import { boardFeet, inches, type BoardFeet } from "../basis/units";
 import type { LogRule } from "../log/logRule";
 import { upperLogTaper } from "../reference/upperLogTaper";
 import { requireFormClassTree, TREE_LOG_LENGTH, type FormClassTree } from "./formClassTree";
-import { betweenRows, DBH_STEP, FIRST_DBH, firstTop, MOST_LOGS, rowBelow, upperLogTapers } from "./upperLogTapers";
+import { dbhOfRow, firstTop, placeAmongRows, upperLogTapers } from "./upperLogTapers";
 
 /**
  * Board feet in a standing tree by form class: each of its 16-foot logs scaled by a log rule, and added up.
@@ -38,39 +38,39 @@ export function treeVolume(tree: FormClassTree, rule: LogRule): BoardFeet {
   requireFormClassTree(tree);
   const { dbh, logs, formClass } = tree;
   const cells = cellsOf(rule);
-  const row = rowBelow(dbh);
-  const towardsNextRow = betweenRows(dbh);
-  const below = betweenColumns(cells, rule, row, logs, formClass);
-  if (towardsNextRow === 0) return boardFeet(below);
-  const above = betweenColumns(cells, rule, row + 1, logs, formClass);
-  return boardFeet(below + (above - below) * towardsNextRow);
+  const place = placeAmongRows(dbh);
+  const row = Math.floor(place);
+  const below = inRow(cells, rule, row, logs, formClass);
+  if (row === place) return boardFeet(below);
+  const above = inRow(cells, rule, row + 1, logs, formClass);
+  return boardFeet(below + (above - below) * (place - row));
 }
 
 /** Volume at an even diameter, on a straight line between the whole-log columns. */
-function betweenColumns(cells: Float64Array, rule: LogRule, row: number, logs: number, formClass: number): number {
+function inRow(cells: Float64Array, rule: LogRule, row: number, logs: number, formClass: number): number {
   const whole = Math.floor(logs);
-  const fewer = cell(cells, rule, row, whole, formClass);
+  const top = firstTop(dbhOfRow(row), formClass);
+  const fewer = cell(cells, rule, row, whole, top);
   if (whole === logs) return fewer;
-  return fewer + (cell(cells, rule, row, whole + 1, formClass) - fewer) * (logs - whole);
+  return fewer + (cell(cells, rule, row, whole + 1, top) - fewer) * (logs - whole);
 }
 
+const MOST_LOGS = 4;
 const WIDEST_TOP = 360; // tenths of an inch: 40 in at form class 90
 
 /** One cell of the rule's table. The form class matters only through the first top, so that is its third heading. */
-function cell(cells: Float64Array, rule: LogRule, row: number, logs: number, formClass: number): number {
-  const top = firstTop(FIRST_DBH + DBH_STEP * row, formClass);
+function cell(cells: Float64Array, rule: LogRule, row: number, logs: number, top: number): number {
   const at = (row * MOST_LOGS + logs - 1) * (WIDEST_TOP + 1) + top;
   const known = cells[at] as number;
   if (!Number.isNaN(known)) return known;
-  const built = sumOfLogs(rule, row, logs, top);
-  cells[at] = built;
-  return built;
+  const fresh = sumOfLogs(rule, row, logs, top);
+  cells[at] = fresh;
+  return fresh;
 }
 
 function sumOfLogs(rule: LogRule, row: number, logs: number, top: number): number {
   const tapers = upperLogTapers[row]?.[logs - 1];
-  if (!tapers)
-    throw new OutOfRange(`No upper-log tapers are known for ${logs} logs at ${FIRST_DBH + DBH_STEP * row} in DBH.`);
+  if (!tapers) throw new RangeError(`no tapers in row ${row} for ${logs} logs`);
   let tenths = top;
   let sum: number = scaled(rule, tenths, 1);
   tapers.forEach((taper, index) => {
@@ -101,4 +101,29 @@ function cellsOf(rule: LogRule): Float64Array {
   return cells;
 }
 
-export const sources: readonly Source[] = [upperLogTaper.source];
+export const sources: readonly Source[] = [
+  upperLogTaper.source,
+  {
+    author: "C. Mesavage and J. W. Girard",
+    year: "1946",
+    title: "Tables for estimating board-foot volume of timber",
+    where: "form class 78, Scribner and International 1/4-inch, as reprinted in the Service Forester's Handbook",
+    url: "https://handbook.sref.info/doku.php?id=tree_volume_tables",
+    standing: "read",
+  },
+  {
+    author: "C. Mesavage and J. W. Girard",
+    year: "1946",
+    title: "Tables for estimating board-foot volume of timber",
+    where: "form class 80, International 1/4-inch, as reprinted in an encyclopedia article",
+    url: "https://www.knowpia.com/knowpedia/Volume_table",
+    standing: "read",
+  },
+  {
+    author: "C. Mesavage and J. W. Girard",
+    year: "1946",
+    title: "Tables for estimating board-foot volume of timber",
+    where: "form classes 65 to 90; Doyle, form class 78",
+    standing: "from memory",
+  },
+];

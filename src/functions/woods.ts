@@ -1,0 +1,202 @@
+import { feet, percent, squareFeetPerAcre } from "../core/basis/units";
+import { inOrOut as verdictOn, USUAL_TOLERANCE } from "../core/cruise/inOrOut";
+import { limitingDistance as limitOf } from "../core/cruise/limitingDistance";
+import { measureTos, toCenter } from "../core/cruise/measureTo";
+import { heightScales, percentScale } from "../core/tree/heightScales";
+import { horizontalDistance as levelDistance, STEEPEST } from "../core/tree/horizontalDistance";
+import { logsFromHeight as logsIn } from "../core/tree/logsFromHeight";
+import { treeHeight as heightOf } from "../core/tree/treeHeight";
+import { answered, eachCell } from "./shell/answers";
+import { boundsIn, chosenOr, measuredDbh, measuredIn } from "./shell/measuredIn";
+import { measured, oneNumber, optionalNumber } from "./shell/readings";
+import { unitSystem, type UnitSystem } from "./shell/unitSystem";
+
+/**
+ * Where on the tree the tape ends.
+ * @customenum {string}
+ */
+export enum TapeTo {
+  /** The middle of the stem. */
+  Center = "Center",
+  /** The near side of the stem. */
+  Face = "Face",
+}
+
+/**
+ * Scale of the instrument that angles are read on.
+ * @customenum {string}
+ */
+export enum AngleScale {
+  /** Feet of rise in 100 feet. */
+  Percent = "Percent",
+  /** Degrees of angle. */
+  Degrees = "Degrees",
+  /** Feet of rise in 66 feet. */
+  Topo = "Topo",
+}
+
+/**
+ * Units of what is given and of the answer.
+ * @customenum {string}
+ */
+export enum WoodsUnits {
+  /** Inches, feet, square feet per acre. */
+  Imperial = "imperial",
+  /** Centimeters, meters, square meters per hectare. */
+  Metric = "metric",
+}
+
+const slopeReading = (given: unknown) =>
+  optionalNumber(given, "Slope", percent, { unit: "%", low: -STEEPEST, high: STEEPEST });
+
+/** A distance that someone tapes or paces in the woods. */
+const taped = (given: unknown, what: string, { distance }: UnitSystem) =>
+  measuredIn(given, what, distance, feet, 0.1, 2000);
+
+const borderline = (dbh: unknown, baf: unknown, slope: unknown, units: UnitSystem) => ({
+  dbh: measuredDbh(dbh, units),
+  baf: measuredIn(baf, "BAF", units.areaPerLand, squareFeetPerAcre, 0.5, 500),
+  slope: slopeReading(slope),
+});
+
+/**
+ * Longest distance at which a tree still counts at a sampling point.
+ * @customfunction LIMITINGDISTANCE
+ * @param dbh Diameter at breast height, over bark, in inches (cm when metric).
+ * @param baf Basal area factor of the gauge, in square feet per acre (square meters per hectare when metric).
+ * @param [measure_to] Where the tape ends on the tree: Center or Face. Left out: Center.
+ * @param [slope_pct] Slope along which the tape lies, in percent. Left out: 0.
+ * @param [units] Units: imperial or metric. Left out: imperial.
+ * @returns Feet (meters when metric) along the slope, in the shape that was given.
+ */
+export function limitingDistance(
+  dbh: any[][],
+  baf: any[][],
+  measure_to?: TapeTo,
+  slope_pct?: any[][],
+  units?: WoodsUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const measureTo = chosenOr("Measure to", measure_to, measureTos, toCenter);
+    return eachCell(
+      borderline(dbh, baf, slope_pct, system),
+      (tree) => limitOf({ ...tree, measureTo }) * system.distance.perOurs,
+    );
+  });
+}
+
+/**
+ * Whether a taped tree is in or out at a sampling point.
+ * @customfunction INOROUT
+ * @param dbh Diameter at breast height, over bark, in inches (cm when metric).
+ * @param distance Taped distance from the point to the tree, in feet (meters when metric).
+ * @param baf Basal area factor of the gauge, in square feet per acre (square meters per hectare when metric).
+ * @param [measure_to] Where the tape ends on the tree: Center or Face. Left out: Center.
+ * @param [slope_pct] Slope along which the tape lies, in percent. Left out: 0.
+ * @param [tolerance] How near to the limit calls for a second taping, in feet (meters when metric). Left out: 0.1 feet.
+ * @param [units] Units: imperial or metric. Left out: imperial.
+ * @returns "In", "Out" or "Too close - tape again", in the shape that was given.
+ */
+export function inOrOut(
+  dbh: any[][],
+  distance: any[][],
+  baf: any[][],
+  measure_to?: TapeTo,
+  slope_pct?: any[][],
+  tolerance?: any[][],
+  units?: WoodsUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const { perOurs } = system.distance;
+    const measureTo = chosenOr("Measure to", measure_to, measureTos, toCenter);
+    const readings = {
+      ...borderline(dbh, baf, slope_pct, system),
+      distance: taped(distance, "Distance", system),
+      tolerance: optionalNumber(
+        tolerance,
+        "Tolerance",
+        (value) => feet(value / perOurs),
+        boundsIn(system.distance, 0, 10),
+        USUAL_TOLERANCE * perOurs,
+      ),
+    };
+    return eachCell(readings, ({ distance, tolerance, ...tree }) =>
+      verdictOn({ ...tree, measureTo }, distance, tolerance),
+    );
+  });
+}
+
+/**
+ * Height of a tree from a distance and two readings of an angle instrument.
+ * @customfunction TREEHEIGHT
+ * @param distance Distance from the eye to the tree, in feet (meters when metric).
+ * @param top Reading to the top, in units of the scale.
+ * @param base Reading to the base, in units of the scale; negative when it lies below the eye.
+ * @param [scale] Scale of the readings: Percent, Degrees or Topo (66 feet). Left out: Percent.
+ * @param [slope_pct] Slope along which the distance was taped, in percent. Left out: 0.
+ * @param [units] Units of distance and height: imperial or metric. Left out: imperial.
+ * @returns Feet (meters when metric), in the shape that was given.
+ */
+export function treeHeight(
+  distance: any[][],
+  top: any[][],
+  base: any[][],
+  scale?: AngleScale,
+  slope_pct?: any[][],
+  units?: WoodsUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const readOn = chosenOr("Scale", scale, heightScales, percentScale);
+    const bounds = { unit: readOn.unit, low: -readOn.largestReading, high: readOn.largestReading };
+    const sighting = {
+      distance: taped(distance, "Distance", system),
+      top: optionalNumber(top, "Top reading", Number, bounds),
+      base: optionalNumber(base, "Base reading", Number, bounds),
+      slope: slopeReading(slope_pct),
+    };
+    return eachCell(sighting, (one) => heightOf({ ...one, scale: readOn }) * system.distance.perOurs);
+  });
+}
+
+/**
+ * Level distance of one that was taped along a slope.
+ * @customfunction HORIZONTALDISTANCE
+ * @param slope_distance Distance along the slope, in feet, meters or any other unit.
+ * @param slope_pct Slope, in percent.
+ * @returns Level distance, in the unit and the shape that was given.
+ */
+export function horizontalDistance(slope_distance: any[][], slope_pct: any[][]): any[][] {
+  return answered(() =>
+    eachCell(
+      {
+        distance: measured(slope_distance, "Slope distance", feet, { unit: "", low: 0.001, high: 1e6 }),
+        slope: slopeReading(slope_pct),
+      },
+      ({ distance, slope }) => levelDistance(distance, slope),
+    ),
+  );
+}
+
+/**
+ * Number of logs in a merchantable height, to the nearest half log.
+ * @customfunction LOGSFROMHEIGHT
+ * @param merch_height Height from the stump to the merchantable top, in feet.
+ * @param [log_length] Length of a log, in feet. Left out or 0: 16.
+ * @param [trim] Trim left on each log, in feet. Left out: 0.3.
+ * @param [step] What the count is rounded to, in logs. Left out or 0: 0.5.
+ * @returns Logs, in the shape that was given.
+ */
+export function logsFromHeight(merch_height: any[][], log_length?: any, trim?: any, step?: any): any[][] {
+  return answered(() => {
+    const logLength = feet(oneNumber(log_length, "Log length", { unit: "ft", low: 1, high: 100 }, 16));
+    const rounding = oneNumber(step, "Step", { unit: "logs", low: 0.01, high: 1 }, 0.5);
+    const counted = {
+      height: measured(merch_height, "Merchantable height", feet, { unit: "ft", low: 0.1, high: 400 }),
+      trim: optionalNumber(trim, "Trim", feet, { unit: "ft", low: 0, high: 10 }, 0.3),
+    };
+    return eachCell(counted, ({ height, trim }) => logsIn({ height, logLength, trim, step: rounding }));
+  });
+}
