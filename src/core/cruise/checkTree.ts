@@ -21,7 +21,7 @@ export interface TallyRules {
   readonly logsMeasured: boolean;
 }
 
-export const checkTreeSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "C. Mesavage and J. W. Girard",
     year: "1946",

@@ -36,7 +36,7 @@ export function classTable(
   for (let line = 0; line < lines; line += 1) {
     const row = amounts[(numbers[line] as number) - first] as number[];
     const kind = species[line] as number;
-    const each = amount === "trees" ? 1 : ((volume?.[line] as number | undefined) ?? 0);
+    const each = amount === "trees" ? 1 : (volume?.[line] ?? 0);
     const trees = ((count[line] as number) * method.treesPerAcre(inches(dbh[line] as number), size)) / plots;
     row[kind] = (row[kind] as number) + trees * each;
   }

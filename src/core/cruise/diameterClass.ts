@@ -1,6 +1,6 @@
 import type { Source } from "../basis/source";
 
-export const diameterClassSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "D. Marshall and K. Iles",
     year: "n.d.",

@@ -15,7 +15,7 @@ export interface Estimate {
   readonly high: number;
 }
 
-export const estimateSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "F. Freese",
     year: "1962",

@@ -4,7 +4,7 @@ import type { Source } from "../basis/source";
 import { studentT } from "../basis/statistics";
 import type { Percent } from "../basis/units";
 
-export const plotsNeededSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "Author not shown, after USDA Forest Service FSH 2409.12",
     year: "2000",

@@ -6,7 +6,7 @@ import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../tree/basalArea";
 import { requireTwoPlots, withMargin, type Estimate } from "./estimate";
 import type { PlotTotals } from "./plotTotals";
 
-export const quadraticMeanDiameterSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "C. Brack and G. Wood",
     year: "1998",

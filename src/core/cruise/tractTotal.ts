@@ -3,7 +3,7 @@ import type { Source } from "../basis/source";
 import type { Acres } from "../basis/units";
 import { withMargin, type Estimate } from "./estimate";
 
-export const tractTotalSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "K. Iles",
     year: "n.d.",

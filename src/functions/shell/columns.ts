@@ -44,10 +44,13 @@ export function sharedRows(columns: readonly Column[]): number {
   return shortest.rows;
 }
 
-/** Rows up to the last one that is not blank, so that a whole column may be given. */
-export function filledRows({ rows, at }: Column): number {
-  let filled = rows;
-  while (filled > 0 && blank(at(filled - 1))) filled -= 1;
+/** Blank or 0, which mean the same in a list of measurements or names: some hosts hand over a blank as 0. */
+export const isNothing = (cell: unknown): boolean => cell === 0 || blank(cell);
+
+/** Rows up to the last one that holds something, so that a whole column may be given. */
+export function filledRows(list: Column, empty: (cell: unknown) => boolean = isNothing): number {
+  let filled = list.rows;
+  while (filled > 0 && empty(list.at(filled - 1))) filled -= 1;
   return filled;
 }
 
@@ -57,7 +60,7 @@ export function filledRows({ rows, at }: Column): number {
  */
 export function numberAt(list: Column, row: number, bounds: Bounds, leftOut: number): number {
   const cell = list.at(row);
-  if (cell === 0 || blank(cell)) return leftOut;
+  if (isNothing(cell)) return leftOut;
   return boundedNumber(cell, list.what, bounds);
 }
 

@@ -1,4 +1,5 @@
 import { BadRows, column, filledRows, numberAt } from "./columns";
+import { blank } from "./readings";
 
 /**
  * What each plot says, as a list of numbers. A blank between others counts as 0, a plot without trees, since hosts
@@ -8,7 +9,7 @@ import { BadRows, column, filledRows, numberAt } from "./columns";
  */
 export function plotValues(given: unknown): Float64Array {
   const list = column(given, "Value");
-  const values = new Float64Array(filledRows(list));
+  const values = new Float64Array(filledRows(list, blank));
   const bad = new BadRows();
   const bounds = { unit: "" };
   for (let row = 0; row < values.length; row += 1) {

@@ -80,7 +80,7 @@ export function speciesTable({ cruise, species, speciesNames }: Tally, confidenc
     `${marginAt(confidence)}, ${shareOf}`,
   ];
   if (cruise.dbh.length === 0) return spilled(header, NO_TREES);
-  const shared = (totals: PlotTotals) => (totals.volume ? totals.volume : totals.basalArea);
+  const shared = (totals: PlotTotals) => totals.volume ?? totals.basalArea;
   const factor = byVolume ? units.perLand.perOurs : units.areaPerLand.perOurs;
   const whole = plotTotals(cruise);
   const line = (name: string, totals: PlotTotals) => [

@@ -5,8 +5,8 @@ import type { Cruise } from "../../core/cruise/cruise";
 import { samplingMethods } from "../../core/cruise/methods";
 import { NameList } from "../../core/cruise/nameList";
 import type { SampleSize, SamplingMethod } from "../../core/cruise/samplingMethod";
-import { BadRows, column, filledRows, numberAt, sharedRows } from "./columns";
-import { blank, isLeftOut, oneNumber } from "./readings";
+import { BadRows, column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
+import { isLeftOut, oneNumber } from "./readings";
 import type { UnitSystem } from "./unitSystem";
 
 /** The arguments that every stand table shares, as the cell gave them. */
@@ -69,7 +69,7 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
     species: new Int32Array(rows),
   };
   const kinds = new NameList();
-  const kindOf = remembered((cell: unknown) => kinds.add(blank(cell) || cell === 0 ? NO_SPECIES : String(cell)));
+  const kindOf = remembered((cell: unknown) => kinds.add(isNothing(cell) ? NO_SPECIES : String(cell)));
   const bounds = dbhBounds(units);
   const bad = new BadRows();
   let used = 0;
@@ -127,7 +127,7 @@ function plotList(given: unknown) {
   const rows = filledRows(list);
   for (let row = 0; row < rows; row += 1) {
     const cell = list.at(row);
-    if (cell === 0 || blank(cell)) continue;
+    if (isNothing(cell)) continue;
     if (known.placeOf(String(cell)) !== undefined)
       throw new InvalidInput(`Plot ${String(cell)} is in the plot list twice.`);
     known.add(String(cell));
@@ -137,7 +137,7 @@ function plotList(given: unknown) {
 }
 
 const notInList = (cell: unknown) =>
-  cell === 0 || blank(cell) ? "the plot is missing." : `plot ${String(cell)} is not in the plot list.`;
+  isNothing(cell) ? "the plot is missing." : `plot ${String(cell)} is not in the plot list.`;
 
 /** Spares the work on a text that was met before: a tally names few plots and species many times. */
 function remembered<T>(work: (cell: unknown) => T): (cell: unknown) => T {

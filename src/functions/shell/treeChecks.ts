@@ -2,8 +2,8 @@ import { InvalidInput, Problem } from "../../core/basis/problem";
 import { inches } from "../../core/basis/units";
 import { checkTree, type TallyRules } from "../../core/cruise/checkTree";
 import { NameList } from "../../core/cruise/nameList";
-import { column, filledRows, sharedRows, type Column } from "./columns";
-import { asCells, blank, boundedNumber, DATE, isDateSerial, oneNumber, type Cells } from "./readings";
+import { column, filledRows, isNothing, sharedRows, type Column } from "./columns";
+import { asCells, boundedNumber, DATE, isDateSerial, oneNumber, type Cells } from "./readings";
 
 export interface CheckArguments {
   readonly plot: unknown;
@@ -84,8 +84,6 @@ function sentenceOf(check: () => string): string {
 function raise(problem: unknown): never {
   throw problem;
 }
-
-const isNothing = (cell: unknown) => cell === 0 || blank(cell);
 
 function nameAt(list: Column, row: number): string | undefined {
   const cell = list.at(row);
