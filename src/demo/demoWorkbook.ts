@@ -35,7 +35,7 @@ export const demoContent: WorkbookContent = {
   mill: demoMill,
   prices: demoPrices,
   costs: demoCosts,
-  notice: "INVENTED - replace",
+  invented: true,
 };
 
 export const demoWorkbook = (): readonly SheetPlan[] => workbookPlan(demoContent);

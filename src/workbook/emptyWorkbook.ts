@@ -23,7 +23,7 @@ export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): re
     mill: blankLimits,
     prices: blankPrices,
     costs: blankCosts,
-    notice: "",
+    invented: false,
   });
 
 /** Rough sizes that small mills often cut, to start from; a choice of ours. */

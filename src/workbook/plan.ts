@@ -68,6 +68,8 @@ export interface SpillPlan {
   readonly formula: string;
   readonly rows: number;
   readonly columns: number;
+  /** How many cells of the first row are headings of the answer; left out, all columns of an answer of several rows. */
+  readonly headings?: number;
   /** Number format by column of the zone, first column first. */
   readonly formats?: readonly string[];
 }

@@ -12,6 +12,6 @@ export interface WorkbookContent {
   readonly mill: readonly TableRow[];
   readonly prices: readonly TableRow[];
   readonly costs: readonly TableRow[];
-  /** Words at the head of every sheet while the figures are invented; "" in a cruise of one's own. */
-  readonly notice: string;
+  /** True while the figures are made up: every sheet then says so in its title. */
+  readonly invented: boolean;
 }

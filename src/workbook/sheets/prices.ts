@@ -3,7 +3,7 @@ import { formats } from "../formats";
 import type { ColumnPlan, SheetPlan } from "../plan";
 import { cost, COSTS, named, price, PRICES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { across, asked, down, sheetPlan, title } from "./sheetParts";
+import { across, asked, down, INVENTED, quoted, sheetPlan, title } from "./sheetParts";
 
 export const PRICES_SHEET = "Prices";
 
@@ -67,5 +67,5 @@ const priceColumns: readonly ColumnPlan[] = [
 function notice(): string {
   const lacking = (heading: string) => `(LEN(${column(PRICES, heading)})=0)`;
   const unsourced = `SUMPRODUCT((LEN(${column(PRICES, price.likely)})>0)*(${lacking(price.source)}+${lacking(price.date)}))`;
-  return `=IF(${unsourced}=0,"",IF(${named.invented}="","Prices without source or date - replace",${named.invented}))`;
+  return `=IF(${unsourced}=0,"",IF(${named.invented}="Yes",${quoted(INVENTED)},"Prices without source or date - replace"))`;
 }

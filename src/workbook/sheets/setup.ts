@@ -3,7 +3,7 @@ import { formats } from "../formats";
 import type { CellValue, EntryRule, SheetPlan } from "../plan";
 import { named, species, SPECIES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { across, asked, down, sheetPlan, title } from "./sheetParts";
+import { across, asked, down, sheetPlan, title, yesOrNo } from "./sheetParts";
 
 export const SETUP = "Setup";
 const FIRST = 5;
@@ -76,7 +76,7 @@ export function speciesCodes(content: WorkbookContent): string {
   return `${SETUP}!$A$${first}:$A$${first + SPECIES_ROOM - 1}`;
 }
 
-function settingsOf({ settings, notice }: WorkbookContent): readonly Setting[] {
+function settingsOf({ settings, invented }: WorkbookContent): readonly Setting[] {
   const list = (choices: readonly string[], message: string): EntryRule => ({
     kind: "list",
     choices,
@@ -203,9 +203,10 @@ function settingsOf({ settings, notice }: WorkbookContent): readonly Setting[] {
     {
       name: named.invented,
       label: "Invented figures",
-      value: notice,
+      value: invented ? "Yes" : null,
       unit: "",
-      comment: "Stands after every title while filled. Clear it when all figures are your own.",
+      comment: "Yes puts a warning into every title. Clear it when all figures are your own.",
+      rule: yesOrNo,
     },
   ];
 }

@@ -14,10 +14,13 @@ export const sheetPlan = (parts: Pick<SheetPlan, "name" | "sheetClass"> & Partia
   ...parts,
 });
 
-/** The sheet's title; while figures are invented it says so after the title. */
+/** What stands after the title of a sheet, and over prices, while figures are invented. */
+export const INVENTED = "INVENTED - replace";
+
+/** The sheet's title; while figures are invented it says so. */
 export const title = (text: string): BlockPlan => ({
   at: "A1",
-  cells: [[{ formula: `=IF(${named.invented}="",${quoted(text)},${quoted(`${text} - `)}&${named.invented})` }]],
+  cells: [[{ formula: `=IF(${named.invented}="Yes",${quoted(`${text} - ${INVENTED}`)},${quoted(text)})` }]],
   style: "Title",
 });
 

@@ -2,6 +2,7 @@ import { call, column } from "../formula";
 import { formats } from "../formats";
 import type { SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
+import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
 import { down, sheetPlan, title } from "./sheetParts";
 
@@ -19,22 +20,23 @@ const shared = [
 ] as const;
 
 /** Trees per acre by diameter class and species, on a sheet of its own so that it may grow both ways. */
-export const standTableSheet = (): SheetPlan =>
-  tableSheet("Stand table", "Trees per acre in each diameter class", {
+export const standTableSheet = ({ species }: WorkbookContent): SheetPlan =>
+  tableSheet(species.length, "Stand table", "Trees per acre in each diameter class", {
     name: out.stand,
     formula: `=${call("STANDTABLE", column(TREES, tree.plot), column(TREES, tree.species), column(TREES, tree.dbh), ...shared)}`,
     format: formats.tenth,
   });
 
 /** Volume per acre by diameter class and species. */
-export const stockTableSheet = (): SheetPlan =>
-  tableSheet("Stock table", "Board feet per acre in each diameter class, by the log rule on Setup", {
+export const stockTableSheet = ({ species }: WorkbookContent): SheetPlan =>
+  tableSheet(species.length, "Stock table", "Board feet per acre in each diameter class, by the log rule on Setup", {
     name: out.stock,
     formula: `=${call("STOCKTABLE", column(TREES, tree.plot), column(TREES, tree.species), column(TREES, tree.dbh), column(TREES, tree.volume), ...shared)}`,
     format: formats.volume,
   });
 
 function tableSheet(
+  species: number,
   name: string,
   note: string,
   { format, ...answer }: Pick<SpillPlan, "name" | "formula"> & { readonly format: string },
@@ -53,6 +55,7 @@ function tableSheet(
         at: AT,
         rows: LAST_ROW - 4,
         columns: SPECIES_ROOM + 1,
+        headings: species + 2,
         formats: [formats.tenth, ...new Array<string>(SPECIES_ROOM).fill(format)],
       },
     ],

@@ -3,7 +3,7 @@ import { formats } from "../formats";
 import type { Formula, SheetPlan, StyleName } from "../plan";
 import { styleLooks } from "../styles";
 import { LOGS, log, named, out, plot, PLOTS, price, PRICES, tree, TREES } from "../tables";
-import { across, down, sheetPlan } from "./sheetParts";
+import { across, down, INVENTED, quoted, sheetPlan } from "./sheetParts";
 
 export const START = "Start";
 
@@ -23,7 +23,9 @@ export function startSheet(sheets: readonly (readonly [name: string, purpose: st
     blocks: [
       {
         at: "A1",
-        cells: [[{ formula: `=IF(${named.invented}="",${named.stand},${named.stand}&" - "&${named.invented})` }]],
+        cells: [
+          [{ formula: `=IF(${named.invented}="Yes",${named.stand}&${quoted(` - ${INVENTED}`)},${named.stand})` }],
+        ],
         style: "Title",
       },
       down("A2", "Note", [{ formula: `=${call("CAUTIONOF", '"Estimate"')}` }]),
