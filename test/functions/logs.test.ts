@@ -69,6 +69,7 @@ describe("LOGSCALE", () => {
       logScale([[12]], [[10]], internationalQuarter, [[0]], round as never);
     expect([rounded(), rounded(null), rounded(ScaleRoundingName.asTheRuleDoes)]).toEqual([[[55]], [[55]], [[55]]]);
     expectAsPrinted(rounded(ScaleRoundingName.none)[0]?.[0] as number, 56.67, 0.01); // Michigan 290.401, worked by hand
+    expect(logScale([[16]], [[16]], doyle, [[15]], ScaleRoundingName.none)[0]?.[0]).toBeCloseTo(144 * 0.85, 9);
     expect(() => rounded("Up" as ScaleRoundingName)).toThrow(
       'Round should be one of: As the rule does, None. You have "Up".',
     );
@@ -92,13 +93,16 @@ describe("LOGSCALE", () => {
       logScale([[diameter]], [[length]], rule, null as never, null as never, null, LogUnits.metric);
     expect(metric(35.56, 4.8768, doyle)).toEqual([[100]]); // 14 in x 16 ft
     expect(metric(36.83, 4.8768, scribnerDecimalC)).toEqual([[110]]); // 14.5 in x 16 ft, read at 14 in
+    expect(
+      logScale([[30.48]], [[9.7536]], scribnerDecimalC, null as never, null as never, 6.096, LogUnits.metric),
+    ).toEqual([[160]]); // 12 in x 32 ft, at most 20 ft at a time
     expect(metric(2, 5, doyle)).toEqual([
       [problem("#VALUE!", "Diameter should be between 2.54 and 304.8 cm. You have 2.")],
     ]);
   });
 
   it("names the rules when the text is none of them, or more than one", () => {
-    const list = "Doyle, Scribner, Scribner Decimal C, International 1/4, International 1/8";
+    const list = logRules.map(({ title }) => title).join(", ");
     expect(() => logScale([[14]], [[16]], typed("Doile"))).toThrow(`Rule should be one of: ${list}. You have "Doile".`);
     expect(() => logScale([[14]], [[16]], null as never)).toThrow(`Rule should be one of: ${list}. You have a blank.`);
     expect(() => logScale([[14]], [[16]], [["Doyle"], ["Scribner"]] as never)).toThrow(

@@ -74,6 +74,11 @@ describe.each(logRules)("$title rule", (rule) => {
     expect(() => rule.scale(log(14, wrong))).toThrow(InvalidInput);
   });
 
+  it("refuses a measure that no log has, so that no figure runs over", () => {
+    expect(() => rule.scale(log(1001, 16))).toThrow("Diameter should be at most 1000 in. You have 1001.");
+    expect(() => rule.scale(log(14, 1e300))).toThrow("Length should be at most 1000 ft. You have 1.000e+300.");
+  });
+
   it("rounds without moving a figure that is rounded already, and keeps the order of volumes", () => {
     fc.assert(
       fc.property(

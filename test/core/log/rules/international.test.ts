@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { OutOfRange } from "../../../../src/core/basis/problem";
+import { boardFeet } from "../../../../src/core/basis/units";
 import { internationalEighth } from "../../../../src/core/log/rules/internationalEighth";
 import { internationalQuarter } from "../../../../src/core/log/rules/internationalQuarter";
 import { numberIn, published } from "../../../support/published";
@@ -53,6 +54,10 @@ describe("International 1/8", () => {
         numberIn(row, "squared") * diameter ** 2 + numberIn(row, "linear") * diameter + numberIn(row, "constant");
       expect(internationalEighth.scale(log(diameter, numberIn(row, "length")))).toBeCloseTo(printed, 9);
     }
+  });
+
+  it("rounds to whole board feet, half up", () => {
+    expect([71.44, 71.5].map((volume) => internationalEighth.round(boardFeet(volume)))).toEqual([71, 72]);
   });
 
   it("is the 1/4-inch rule before its factor for the wider kerf", () => {

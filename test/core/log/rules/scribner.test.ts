@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { OutOfRange } from "../../../../src/core/basis/problem";
+import { boardFeet } from "../../../../src/core/basis/units";
 import { scribner } from "../../../../src/core/log/rules/scribner";
 import { scribnerDecimalC } from "../../../../src/core/log/rules/scribnerDecimalC";
 import { numberIn, published } from "../../../support/published";
@@ -20,6 +21,10 @@ describe("Scribner formula against the Form Class 78 butt-log column", () => {
     expect(rows[worst]).toMatchObject({ diameter: "21.84", volume: "327" });
     expect(scribner.scale(log(21.84, 16))).toBeCloseTo(329.14, 2);
   });
+});
+
+it("rounds to whole board feet, half up", () => {
+  expect([157.05, 157.5].map((volume) => scribner.round(boardFeet(volume)))).toEqual([157, 158]);
 });
 
 it("is not the Decimal C table, from which it strays by up to 41 bf in logs of 16 ft", () => {
