@@ -37,9 +37,9 @@ const NO_TAPER = 0 as InchesPerFoot;
 /**
  * The pieces in which a log longer than the longest scaling length is scaled, from the small end to the butt.
  *
- * There are as few pieces as the longest scaling length allows, as equal as even feet allow [1] [2], the longer ones
- * towards the butt [3]; none exceeds the longest even length allowed. What a length is short of even feet is taken off the
- * uppermost of the longest pieces. The top of each piece is as thick as taper makes it at that place:
+ * There are as few pieces as the longest scaling length [2] allows, as equal as even feet allow [1], the longer ones
+ * towards the butt [3]; none exceeds the longest even length allowed. What the log lacks of even feet is taken off
+ * the uppermost of the longest pieces. The top of each piece is as thick as taper makes it at that place:
  *
  *     D_k = D + taper * (feet of log above the piece)
  *
