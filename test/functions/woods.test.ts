@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { measureTos } from "../../src/core/cruise/measureTo";
 import { heightScales } from "../../src/core/tree/heightScales";
@@ -132,6 +133,35 @@ describe("LOGSFROMHEIGHT", () => {
       [valueError("Merchantable height should be between 0.1 and 400 ft. You have -4.")],
     ]);
   });
+});
+
+it("metric and imperial tell one limit and one height", () => {
+  const reach = fc.record({
+    dbh: fc.double({ min: 2, max: 75, noNaN: true }),
+    baf: fc.double({ min: 5, max: 40, noNaN: true }),
+    slope: fc.double({ min: -100, max: 100, noNaN: true }),
+    distance: fc.double({ min: 10, max: 300, noNaN: true }),
+  });
+  const number = (answer: unknown[][]) => answer[0]?.[0] as number;
+  fc.assert(
+    fc.property(reach, fc.constantFrom(TapeTo.Center, TapeTo.Face), ({ dbh, baf, slope, distance }, to) => {
+      // An inch is 2.54 cm, a foot 0.3048 m; an acre is 43 560 square feet and a hectare 10 000 square meters.
+      const bafMetric = (baf * 10_000) / 43_560;
+      const metric = limitingDistance(cell(dbh * 2.54), cell(bafMetric), to, cell(slope), WoodsUnits.Metric);
+      expect(number(metric)).toBeCloseTo(number(limitingDistance(cell(dbh), cell(baf), to, cell(slope))) * 0.3048, 6);
+
+      const height = treeHeight(
+        cell(distance * 0.3048),
+        cell(80),
+        cell(-5),
+        cell(null),
+        cell(slope),
+        WoodsUnits.Metric,
+      );
+      const feet = treeHeight(cell(distance), cell(80), cell(-5), cell(null), cell(slope));
+      expect(number(height)).toBeCloseTo(number(feet) * 0.3048, 6);
+    }),
+  );
 });
 
 describe("the menus that a formula offers", () => {

@@ -23,8 +23,12 @@ it.each([
   expect(logs(height)).toBe(expected);
 });
 
-it("a height that is just half way goes up, however decimals are stored", () => {
-  for (let halves = 0; halves < 20; halves += 1) expect(logs(16.3 * (halves / 2 + 0.25))).toBe(halves / 2 + 0.5);
+it.each([
+  [28.525, 2], // 1.75 times 16.3, but 1.7499999999999998 as decimals are stored
+  [36.675, 2.5], // 2.25 times
+  [93.725, 6], // 5.75 times
+])("%s ft, just half way, goes up to %s logs however decimals are stored", (height, expected) => {
+  expect(logs(height)).toBe(expected);
 });
 
 it("counts in other lengths and steps", () => {
