@@ -60,7 +60,7 @@ export function bestStack(
 function extend(ways: Label[], way: Label, group: readonly Candidate[], kerf: number): void {
   for (const candidate of group) {
     const { thickness } = candidate.piece;
-    const lower = Math.max(way.free, -candidate.reach);
+    const lower = Math.max(way.free, 0 - candidate.reach);
     if (lower + thickness > candidate.reach + HAIR) continue;
     keep(ways, {
       free: lower + thickness + kerf,
@@ -114,7 +114,7 @@ function closed(boards: readonly Placed[], kerf: number): Placed[] {
 }
 
 function centred(boards: readonly Placed[]): readonly Placed[] {
-  const down = Math.max(...boards.map(({ reach, lower }) => -reach - lower));
+  const down = Math.max(...boards.map(({ reach, lower }) => 0 - reach - lower));
   const up = Math.min(...boards.map(({ reach, lower, piece }) => reach - piece.thickness - lower));
   return boards.map((board) => ({ ...board, lower: inches(board.lower + (down + up) / 2) }));
 }

@@ -3,7 +3,7 @@ import { requireNotNegative } from "../basis/require";
 import type { Source } from "../basis/source";
 import { dollarsPerMbf, type Dollars, type DollarsPerMbf } from "../basis/units";
 
-export const breakEvenPriceSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "S. Nagubadi, R. D. Fight, R. J. Barbour",
     year: "2003",

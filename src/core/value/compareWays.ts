@@ -3,7 +3,7 @@ import { shown } from "../basis/require";
 import type { Source } from "../basis/source";
 import type { Dollars } from "../basis/units";
 
-export const compareWaysSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "Woodlot Reckoner",
     year: "2026",

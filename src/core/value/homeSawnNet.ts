@@ -2,7 +2,7 @@ import { requireNotNegative } from "../basis/require";
 import type { Source } from "../basis/source";
 import { dollars, dollarsPerMbf, type Dollars, type DollarsPerMbf } from "../basis/units";
 
-export const homeSawnNetSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "The trade",
     year: "",

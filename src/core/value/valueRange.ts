@@ -3,7 +3,7 @@ import { requireNotNegative, shown } from "../basis/require";
 import type { Source } from "../basis/source";
 import { dollars, type Dollars, type DollarsPerMbf } from "../basis/units";
 
-export const valueRangeSources: readonly Source[] = [
+export const sources: readonly Source[] = [
   {
     author: "Woodlot Reckoner",
     year: "2026",

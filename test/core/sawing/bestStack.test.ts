@@ -35,7 +35,7 @@ function byEnumeration(log: SawLog, sizes: readonly BoardSize[], kerf: number, t
       return lower;
     });
     const offsets = order.flatMap((thickness, i) =>
-      reaches.flatMap((reach) => [-reach - (lowers[i] as number), reach - thickness - (lowers[i] as number)]),
+      reaches.flatMap((reach) => [0 - reach - (lowers[i] as number), reach - thickness - (lowers[i] as number)]),
     );
     for (const offset of offsets) {
       const worths = order.map((thickness, i) => worthAt(log, sizes, thickness, offset + (lowers[i] as number)));
@@ -60,7 +60,7 @@ function byGrid(log: SawLog, sizes: readonly BoardSize[], kerf: number, step: nu
     best[at] = best[at + 1] as number;
     for (const thickness of thicknesses) {
       const next = Math.min(last, at + Math.ceil((thickness + kerf) / step - 1e-9));
-      const worth = worthAt(log, sizes, thickness, -log.smallEnd / 2 + at * step) + (best[next] as number);
+      const worth = worthAt(log, sizes, thickness, log.smallEnd / -2 + at * step) + (best[next] as number);
       best[at] = Math.max(best[at] as number, worth);
     }
   }
@@ -177,7 +177,7 @@ describe("the best stack of several thicknesses", () => {
             const radius = diameterAt(log, piece.length) / 2;
             const upper = lower + piece.thickness;
             const reach = Math.sqrt(radius ** 2 - (piece.width / 2) ** 2);
-            expect(Math.hypot(Math.max(-lower, upper), piece.width / 2)).toBeLessThanOrEqual(radius + 1e-7);
+            expect(Math.hypot(Math.max(0 - lower, upper), piece.width / 2)).toBeLessThanOrEqual(radius + 1e-7);
             play.down = Math.min(play.down, lower + reach);
             play.up = Math.min(play.up, reach - upper);
             const above = boards[i + 1];

@@ -1,0 +1,127 @@
+import type { Choice } from "../basis/choices";
+import type { Source } from "../basis/source";
+import { sources as checkTree } from "../cruise/checkTree";
+import { sources as diameterClass } from "../cruise/diameterClass";
+import { sources as estimate } from "../cruise/estimate";
+import { sources as gridSpacing } from "../cruise/gridSpacing";
+import { sources as limitingDistance } from "../cruise/limitingDistance";
+import { samplingMethods } from "../cruise/methods";
+import { sources as plotRadius } from "../cruise/plotRadius";
+import { sources as plotRadiusFactor } from "../cruise/plotRadiusFactor";
+import { sources as plotsNeeded } from "../cruise/plotsNeeded";
+import { sources as quadraticMeanDiameter } from "../cruise/quadraticMeanDiameter";
+import { sources as tractTotal } from "../cruise/tractTotal";
+import { cubicFormulas } from "../log/cubic";
+import { logRules } from "../log/rules";
+import { segmentsSources as segments } from "../log/segments";
+import { boardMeasureSources as boardMeasure } from "../lumber/boardMeasure";
+import { kerfRecoverySources as kerfRecovery } from "../lumber/kerfRecovery";
+import { cautions } from "../reference/cautions";
+import { sawingPatterns } from "../sawing/patterns";
+import { sources as solidLog } from "../sawing/sawLog";
+import { sources as formClass } from "../tree/formClass";
+import { sources as horizontalDistance } from "../tree/horizontalDistance";
+import { sources as logsFromHeight } from "../tree/logsFromHeight";
+import { sources as treeHeight } from "../tree/treeHeight";
+import { sources as treeLogs } from "../tree/treeLogs";
+import { sources as treeVolume } from "../tree/treeVolume";
+import { sources as breakEvenPrice } from "./breakEvenPrice";
+import { sources as compareWays } from "./compareWays";
+import { sources as homeSawnNet } from "./homeSawnNet";
+import { sources as treeLumber } from "./treeLumber";
+import { sources as valueRange } from "./valueRange";
+
+/** Something whose sources can be asked for: a rule, a formula, a pattern, a function of a cell, a caution. */
+export interface Topic extends Choice {
+  readonly sources: readonly Source[];
+}
+
+const plain = (author: string, title: string, where: string, standing: Source["standing"]): Source => ({
+  author,
+  year: "",
+  title,
+  where,
+  standing,
+});
+
+const circle = plain("Geometry", "Area of a circle", "pi d^2 / 576, exact", "computed");
+const ourList = plain(
+  "Woodlot Reckoner",
+  "Sources, cautions and editions in use",
+  "the add-in itself",
+  "choice of ours",
+);
+const tolerance = plain(
+  "Woodlot Reckoner",
+  "Trees too close to call",
+  "a tolerance on the taped distance",
+  "choice of ours",
+);
+
+const sourcesOf = (listed: readonly { readonly sources: readonly Source[] }[]) =>
+  listed.flatMap(({ sources }) => sources);
+
+const rules = sourcesOf(logRules);
+const methods = sourcesOf(samplingMethods);
+const sawing = [...sourcesOf(sawingPatterns), ...solidLog, ...boardMeasure];
+const stand = [...methods, ...estimate];
+
+/** What each function of a cell rests on. */
+const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
+  PLOTSNEEDED: plotsNeeded,
+  GRIDSPACING: gridSpacing,
+  PLOTRADIUS: plotRadius,
+  PLOTRADIUSFACTOR: plotRadiusFactor,
+  LIMITINGDISTANCE: limitingDistance,
+  INOROUT: [...limitingDistance, tolerance],
+  TREEHEIGHT: treeHeight,
+  HORIZONTALDISTANCE: horizontalDistance,
+  LOGSFROMHEIGHT: logsFromHeight,
+  BASALAREA: [circle],
+  TREESPERACRE: methods,
+  TREEVOLUME: treeVolume,
+  TREELOGS: treeLogs,
+  TREELUMBER: [...treeLumber, ...treeLogs, ...sawing],
+  FORMCLASS: formClass,
+  STANDSUMMARY: [...stand, ...quadraticMeanDiameter],
+  STANDTABLE: [...methods, ...diameterClass],
+  STOCKTABLE: [...methods, ...diameterClass],
+  SPECIESTABLE: [...stand, ...quadraticMeanDiameter],
+  PLOTTABLE: methods,
+  QMD: quadraticMeanDiameter,
+  MARGINOFERROR: estimate,
+  MARGINPERCENT: estimate,
+  MOREPLOTS: [...plotsNeeded, ...estimate],
+  TRACTTOTAL: tractTotal,
+  CHECKTREES: checkTree,
+  LOGSCALE: [...rules, ...segments],
+  LOGSCALERULES: rules,
+  LOGCUBIC: sourcesOf(cubicFormulas),
+  KERFRECOVERY: kerfRecovery,
+  SAWPLAN: sawing,
+  SAWYIELD: sawing,
+  BOARDFEET: boardMeasure,
+  VALUERANGE: valueRange,
+  HOMESAWNET: homeSawnNet,
+  BREAKEVENPRICE: breakEvenPrice,
+  COMPAREWAYS: compareWays,
+  SOURCEOF: [ourList],
+  CAUTIONOF: cautions.map(({ source }) => source),
+  BUILDINFO: [ourList],
+};
+
+/** The same source is often named by several parts of one answer. */
+function once(sources: readonly Source[]): readonly Source[] {
+  const key = ({ author, title, where }: Source) => [author, title, where].join("|");
+  return [...new Map(sources.map((source) => [key(source), source])).values()];
+}
+
+/** Everything that can be asked for its sources, gathered from the parts of the core that state them. */
+export const topics: readonly Topic[] = [
+  ...logRules,
+  ...cubicFormulas,
+  ...samplingMethods,
+  ...sawingPatterns,
+  ...Object.entries(ofFunctions).map(([title, sources]) => ({ title, sources })),
+  ...cautions.map(({ title, aliases = [], source }) => ({ title, aliases, sources: [source] })),
+].map((topic) => ({ ...topic, sources: once(topic.sources) }));
