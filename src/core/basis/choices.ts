@@ -27,5 +27,6 @@ export function chosen<T extends Choice>(what: string, text: unknown, choices: r
 
 /** A cell's contents as text; what is neither text, number nor truth value counts as blank. */
 export function textOf(cell: unknown): string {
-  return typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean" ? String(cell).trim() : "";
+  if (typeof cell === "number") return Number.isFinite(cell) ? String(cell) : "";
+  return typeof cell === "string" || typeof cell === "boolean" ? String(cell).trim() : "";
 }
