@@ -3,6 +3,7 @@ import { createRequire } from "node:module";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
+import { tsImport } from "tsx/esm/api";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 
 const webpack = createRequire(import.meta.url)("webpack");
@@ -46,12 +47,27 @@ const shellFiles = async () => {
   return files.filter((file) => file.endsWith(".ts") && !NOT_SHELLS.has(file)).map((file) => at("src/functions", file));
 };
 
+/**
+ * A menu of log rules in a shell names some of them, for the vendor's generator; the built one offers them all, so that
+ * a new rule is added in one place.
+ */
+async function offerEveryRule(enums) {
+  const { logRules } = await tsImport("./src/core/log/rules/index.ts", import.meta.url);
+  const titles = new Set(logRules.map((rule) => rule.title));
+  for (const menu of enums) {
+    if (!menu.values.every((value) => titles.has(value.stringValue))) continue;
+    const tooltips = new Map(menu.values.map((value) => [value.stringValue, value.tooltip]));
+    menu.values = logRules.map(({ id, title }) => ({ name: id, stringValue: title, tooltip: tooltips.get(title) ?? title }));
+  }
+}
+
 /** functions.json as the vendor's generator reads it from the shells; any complaint of the generator fails the build. */
 async function functionMetadata(files) {
   const { metadataJson, errors } = await generateCustomFunctionsMetadata(files, false);
   if (errors.length > 0) throw new Error(errors.join("; "));
   const metadata = JSON.parse(metadataJson);
   for (const one of metadata.functions) one.description = one.description.replace(/\s+/g, " ");
+  await offerEveryRule(metadata.enums ?? []);
   return `${JSON.stringify(metadata, null, 1)}\n`;
 }
 
@@ -99,7 +115,7 @@ export default (env = {}, { mode = "production" } = {}) => {
       name: "functions",
       target: "es2020",
       entry: { functions: "./src/functions/register.ts" },
-      output: { path: at("dist"), filename: "[name].js" },
+      output: { path: at("dist"), filename: "[name].js", chunkFormat: "array-push" },
       plugins: [
         new Emit("FunctionMetadata", [{ file: "functions.json", from: shellFiles, contents: functionMetadata }]),
       ],

@@ -77,9 +77,9 @@ const deductionOf = (given: unknown) => optionalNumber(given, "Deduction", perce
  * @param diameter Diameter inside bark at the small end, in inches (cm).
  * @param length Log length without trim, in feet (m).
  * @param rule Log rule: Doyle, Scribner, Scribner Decimal C, International 1/4 or International 1/8.
- * @param [deductionPct] Deduction for defect, in percent of the gross scale: 15 for 15 percent. Left out: 0.
+ * @param [deduction_pct] Deduction for defect, in percent of the gross scale: 15 for 15 percent. Left out: 0.
  * @param [round] "As the rule does" (its printed tables), or "None". Left out: as the rule does.
- * @param [longestScalingLength] Longest length scaled as one piece, in feet (m). A longer log is scaled in segments, each as thick at its top as the rule's own taper makes it, or as the small end where the rule has none. Left out: no limit.
+ * @param [longest_scaling_length] Longest length scaled as one piece, in feet (m). A longer log is scaled in segments, each as thick at its top as the rule's own taper makes it, or as the small end where the rule has none. Left out: no limit.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); the answer is in board feet either way. Left out: imperial.
  * @returns Board feet, in the shape that was given.
  */
@@ -87,9 +87,9 @@ export function logScale(
   diameter: any[][],
   length: any[][],
   rule: LogRuleName,
-  deductionPct?: any[][],
+  deduction_pct?: any[][],
   round?: ScaleRoundingName,
-  longestScalingLength?: any,
+  longest_scaling_length?: any,
   units?: LogUnits,
 ): any[][] {
   return answered(() => {
@@ -97,7 +97,7 @@ export function logScale(
     const by = logRule(oneText(rule, "Rule"));
     const rounding = chosenOr("Round", round, scaleRoundings, asTheRuleDoes);
     const limit = oneNumber(
-      longestScalingLength,
+      longest_scaling_length,
       "Longest scaling length",
       boundsIn(system.distance, 4, 120),
       Infinity,
@@ -108,7 +108,7 @@ export function logScale(
       {
         diameter: diameterOf(diameter, "Diameter", system),
         length: lengthOf(length, system),
-        deduction: deductionOf(deductionPct),
+        deduction: deductionOf(deduction_pct),
       },
       (log) => netScale(by, grossScale(by, log, rounding, longest), log.deduction, rounding),
     );
@@ -120,10 +120,10 @@ export function logScale(
  * @customfunction LOGSCALERULES
  * @param diameter Diameter inside bark at the small end, in inches.
  * @param length Log length without trim, in feet.
- * @param [deductionPct] Deduction for defect, in percent of the gross scale: 15 for 15 percent. Left out: 0.
+ * @param [deduction_pct] Deduction for defect, in percent of the gross scale: 15 for 15 percent. Left out: 0.
  * @returns One column for each rule, in board feet, rounded as its printed tables are.
  */
-export function logScaleRules(diameter: any[][], length: any[][], deductionPct?: any[][]): any[][] {
+export function logScaleRules(diameter: any[][], length: any[][], deduction_pct?: any[][]): any[][] {
   return answered(() => {
     const header = logRules.map((rule) => `${rule.title} bf`);
     if (isLeftOut(diameter) || isLeftOut(length)) return spilled(header, [["No logs yet"]]);
@@ -131,7 +131,7 @@ export function logScaleRules(diameter: any[][], length: any[][], deductionPct?:
     const logs = {
       diameter: diameterOf(diameter, "Diameter"),
       length: lengthOf(length),
-      deduction: deductionOf(deductionPct),
+      deduction: deductionOf(deduction_pct),
     };
     const columns = logRules.map((rule) =>
       eachCell(logs, (log) => netScale(rule, grossScale(rule, log), log.deduction)).flat(),
@@ -144,8 +144,8 @@ export function logScaleRules(diameter: any[][], length: any[][], deductionPct?:
 /**
  * Cubic volume of a log, or of each log of a column, inside bark if the diameters are.
  * @customfunction LOGCUBIC
- * @param smallEnd Diameter at the small end, in inches (cm).
- * @param largeEnd Diameter at the large end, in inches (cm).
+ * @param small_end Diameter at the small end, in inches (cm).
+ * @param large_end Diameter at the large end, in inches (cm).
  * @param length Log length, in feet (m).
  * @param [formula] Smalian, Huber or Newton. Left out: Smalian.
  * @param [middle] Diameter half way between the ends, in inches (cm); Huber and Newton need it.
@@ -153,8 +153,8 @@ export function logScaleRules(diameter: any[][], length: any[][], deductionPct?:
  * @returns Cubic feet (cubic metres), in the shape that was given.
  */
 export function logCubic(
-  smallEnd: any[][],
-  largeEnd: any[][],
+  small_end: any[][],
+  large_end: any[][],
   length: any[][],
   formula?: CubicFormulaName,
   middle?: any[][],
@@ -166,8 +166,8 @@ export function logCubic(
 
     return eachCell(
       {
-        smallEnd: diameterOf(smallEnd, "Small end", system),
-        largeEnd: diameterOf(largeEnd, "Large end", system),
+        smallEnd: diameterOf(small_end, "Small end", system),
+        largeEnd: diameterOf(large_end, "Large end", system),
         length: lengthOf(length, system),
         middle: optionalNumber(
           middle,

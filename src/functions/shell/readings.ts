@@ -23,11 +23,20 @@ export interface Bounds {
 export const blank = (cell: unknown): boolean =>
   cell == null || cell === "" || (typeof cell === "string" && cell.trim() === "");
 
-/** A range as rows and columns, whatever a host made of it: a lone value is a range of one cell. */
+/**
+ * A range as rows and columns, whatever a host made of it: a lone value is a range of one cell, a plain list is a row,
+ * and ragged rows are filled up with blanks.
+ */
 export function asCells(given: unknown): Cells {
   if (!Array.isArray(given)) return [[given]];
-  if (given.length === 0) return [[null]];
-  return Array.isArray(given[0]) ? (given as Cells) : [given as unknown[]];
+  const lines: readonly unknown[] = given.some(Array.isArray) ? given : [given];
+  const first: unknown = lines[0];
+  const width = Array.isArray(first) ? first.length : 0;
+  if (width > 0 && lines.every((line) => Array.isArray(line) && line.length === width)) return lines as Cells;
+
+  const rows = lines.map((line): unknown[] => (Array.isArray(line) ? line : [line]));
+  const widest = rows.reduce((most, row) => Math.max(most, row.length), 1);
+  return rows.map((row) => Array.from({ length: widest }, (_, column) => row[column] ?? null));
 }
 
 /**
