@@ -10,6 +10,9 @@ import { isLeftOut, oneNumber } from "./shell/readings";
 
 // Bounds are a choice of ours: beyond any woodlot, so that only a slip falls outside.
 const MBF = { unit: "MBF", low: 0, high: 1e6 };
+/** A lumber tally under one board foot is a slip, as is a job under a minute; 0 stands for none. */
+const LUMBER = { unit: "MBF", low: 0.001, high: 1e6 };
+const HOURS = { unit: "h", low: 0.01, high: 1e6 };
 const PRICE = { unit: "$ per MBF", low: 0, high: 1e6 };
 const DOLLARS = { unit: "$", low: 0, high: 1e10 };
 const GAIN_OR_LOSS = { unit: "$", low: -1e10, high: 1e10 };
@@ -53,10 +56,10 @@ export function homeSawNet(lumberValue: any, hours: any, payPerHour: any, otherC
   return answered(() => {
     const { net, perHour, perMbf } = homeSawnNet({
       lumberValue: dollars(oneNumber(lumberValue, "Lumber value", DOLLARS, 0)),
-      hours: oneNumber(hours, "Hours", { unit: "h", low: 0, high: 1e6 }, 0),
+      hours: oneNumber(hours, "Hours", HOURS, 0),
       payPerHour: oneNumber(payPerHour, "Pay per hour", { unit: "$", low: 0, high: 10_000 }, 0),
       otherCosts: dollars(oneNumber(otherCosts, "Other costs", DOLLARS, 0)),
-      lumber: oneNumber(lumberMbf, "Lumber", MBF, 0),
+      lumber: oneNumber(lumberMbf, "Lumber", LUMBER, 0),
     });
     return [[net, perHour ?? "", perMbf ?? ""]];
   });
@@ -75,7 +78,7 @@ export function breakEvenPrice(logValue: any, costs: any, lumberMbf: any): numbe
     breakEven(
       dollars(oneNumber(logValue, "Log value", DOLLARS, 0)),
       dollars(oneNumber(costs, "Costs", DOLLARS, 0)),
-      oneNumber(lumberMbf, "Lumber", MBF, 0),
+      oneNumber(lumberMbf, "Lumber", LUMBER, 0),
     ),
   );
 }
