@@ -1,7 +1,6 @@
 import { OutOfRange } from "../basis/problem";
 import { requireAtLeast, requirePositive, shown } from "../basis/require";
-import type { Feet, Inches, Percent } from "../basis/units";
-import { feet } from "../basis/units";
+import { feet, type Feet, type Inches, type Percent } from "../basis/units";
 
 /** A standing tree as the form-class tables know it. */
 export interface FormClassTree {
