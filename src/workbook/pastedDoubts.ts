@@ -1,4 +1,4 @@
-import type { LineNote } from "./pastedTally";
+import type { LineNote } from "./lineNote";
 import type { TableRow } from "./plan";
 import { tree } from "./tables";
 

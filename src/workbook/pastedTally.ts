@@ -1,15 +1,11 @@
 import Papa from "papaparse";
+import type { LineNote } from "./lineNote";
 import { matchColumns, type ColumnMatch, type PastedField } from "./pastedColumns";
 import { pastedDoubts } from "./pastedDoubts";
 import type { CellValue, TableRow } from "./plan";
 import { plot as plotHeading, tree } from "./tables";
 
-/** A line of the pasted text, counted from 1, and what is said of it. */
-export interface LineNote {
-  readonly line: number;
-  readonly text: string;
-  readonly says: string;
-}
+export type { LineNote } from "./lineNote";
 
 /** A pasted tally, read but not yet written anywhere. */
 export interface PastedTally {

@@ -141,3 +141,6 @@ export const out = {
   breakEven: "Out_Break_Even",
   build: "Out_Build",
 } as const;
+
+/** Every name that the workbook's own cells have. */
+export const workbookNames: ReadonlySet<string> = new Set([...Object.values(named), ...Object.values(out)]);

@@ -2,7 +2,7 @@ import { zoneAt, type Zone } from "./address";
 import type { SheetPlan, TablePlan } from "./plan";
 
 /** The rows a sheet is thought to have when something may grow to its end. */
-export const LAST_ROW = 2000;
+export const LAST_ROW = 1000;
 
 export interface NamedZone extends Zone {
   readonly what: string;

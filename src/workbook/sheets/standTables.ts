@@ -7,7 +7,7 @@ import { LAST_ROW } from "../zones";
 import { down, sheetPlan, title } from "./sheetParts";
 
 /** One species a column: room for as many as a tally could name. */
-const SPECIES_ROOM = 60;
+const SPECIES_ROOM = 50;
 const AT = "A5";
 
 const shared = [

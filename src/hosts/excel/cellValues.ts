@@ -1,0 +1,26 @@
+import type { CellValue, PlannedCell } from "../../workbook/plan";
+
+/** A value as Office.js takes it: a blank is "", because null would leave the cell as it is. */
+export const toExcel = (value: CellValue | undefined): string | number | boolean => value ?? "";
+
+/** A value as Office.js gives it: a blank comes as "". */
+export function fromExcel(value: unknown): CellValue {
+  if (value === "" || value === null || value === undefined) return null;
+  return typeof value === "number" || typeof value === "boolean" ? value : String(value);
+}
+
+export const isFormula = (cell: unknown): cell is string => typeof cell === "string" && cell.startsWith("=");
+
+/** A planned cell as `Range.formulas` takes it. */
+export const planned = (cell: PlannedCell | undefined): string | number | boolean =>
+  typeof cell === "object" && cell !== null ? cell.formula : toExcel(cell);
+
+/** A block of one value. */
+export const filledWith = <T>(rows: number, columns: number, value: T): T[][] =>
+  Array.from({ length: rows }, () => new Array<T>(columns).fill(value));
+
+/** Rows made as wide as the widest, since Office.js refuses ragged ones. */
+export function even<T>(rows: readonly (readonly T[])[], filler: T): T[][] {
+  const wide = Math.max(0, ...rows.map((row) => row.length));
+  return rows.map((row) => [...row, ...new Array<T>(wide - row.length).fill(filler)]);
+}

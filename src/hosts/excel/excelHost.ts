@@ -1,0 +1,19 @@
+import type { WorkbookHost } from "../../workbook/host";
+import { copyWorkbook } from "./copyVerb";
+import { excelRun } from "./excelRun";
+import { laySheets } from "./laySheets";
+import { nameVerbs } from "./nameVerbs";
+import { selectPlace } from "./selectVerb";
+import { tableVerbs } from "./tableVerbs";
+import { watchWorkbook } from "./watchVerb";
+
+/** The workbook that is open in Excel. */
+export const excelHost = (): WorkbookHost => ({
+  ...tableVerbs,
+  ...nameVerbs,
+  lay: (sheets) => excelRun((context) => laySheets(context, sheets)),
+  watch: watchWorkbook,
+  select: selectPlace,
+  copy: copyWorkbook,
+  openCopy: (base64) => Excel.createWorkbook(base64),
+});

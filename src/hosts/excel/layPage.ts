@@ -1,0 +1,20 @@
+import type { SheetClass, SheetPlan } from "../../workbook/plan";
+
+/** Colours of the tabs, by what a sheet is for; the order of the sheets says the same. */
+const TAB_COLORS: Readonly<Record<SheetClass, string>> = {
+  control: "#595959",
+  foundation: "#145B54",
+  presentation: "#64258C",
+};
+
+const FOOTER = "&A - page &P of &N - Estimate - see Sources and cautions";
+
+/** How a sheet looks on the screen and on paper. */
+export function layPage(sheet: Excel.Worksheet, { sheetClass, frozenRows, landscape, printTitleRow }: SheetPlan): void {
+  sheet.tabColor = TAB_COLORS[sheetClass];
+  sheet.showGridlines = sheetClass === "foundation";
+  if (frozenRows > 0) sheet.freezePanes.freezeRows(frozenRows);
+  sheet.pageLayout.orientation = landscape ? "Landscape" : "Portrait";
+  sheet.pageLayout.headersFooters.defaultForAllPages.centerFooter = FOOTER;
+  if (printTitleRow !== undefined) sheet.pageLayout.setPrintTitleRows(`$${printTitleRow}:$${printTitleRow}`);
+}
