@@ -1,4 +1,4 @@
-import { inches } from "../basis/units";
+import type { Inches } from "../basis/units";
 import { basalArea } from "../tree/basalArea";
 import type { Cruise } from "./cruise";
 
@@ -34,7 +34,7 @@ export function plotTotals(cruise: Cruise): PlotTotals {
   const volumes = new Float64Array(plots);
   for (let line = 0; line < dbh.length; line += 1) {
     const place = plot[line] as number;
-    const diameter = inches(dbh[line] as number);
+    const diameter = dbh[line] as Inches;
     const counted = count[line] as number;
     const standsFor = counted * method.treesPerAcre(diameter, size);
     tally[place] = (tally[place] as number) + counted;

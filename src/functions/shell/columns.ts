@@ -1,5 +1,5 @@
 import { InvalidInput, Problem } from "../../core/basis/problem";
-import { asCells, blank, boundedNumber, type Bounds } from "./readings";
+import { asCells, blank, boundedNumber, type Bounds, type Cells } from "./readings";
 
 /** One list of a table, read row by row in a tight loop: a column, a row or a block, or one value for every row. */
 export interface Column {
@@ -7,6 +7,8 @@ export interface Column {
   /** How many rows the list has; 1 for a single value. */
   readonly rows: number;
   readonly single: boolean;
+  /** The cells themselves where each row has just one, so that a long loop need not call for each of them. */
+  readonly narrow?: Cells;
   at(row: number): unknown;
 }
 
@@ -18,7 +20,7 @@ export function column(given: unknown, what: string): Column {
     const only: unknown = cells[0]?.[0];
     return { what, rows, single: true, at: () => only };
   }
-  if (wide === 1) return { what, rows, single: false, at: (row) => cells[row]?.[0] as unknown };
+  if (wide === 1) return { what, rows, single: false, narrow: cells, at: (row) => cells[row]?.[0] as unknown };
   return { what, rows, single: false, at: (row) => cells[Math.floor(row / wide)]?.[row % wide] as unknown };
 }
 
@@ -47,6 +49,9 @@ export function sharedRows(columns: readonly Column[]): number {
 /** Blank or 0, which mean the same in a list of measurements or names: some hosts hand over a blank as 0. */
 export const isNothing = (cell: unknown): boolean => cell === 0 || blank(cell);
 
+/** True when a list was left out. */
+export const isMissing = (list: Column): boolean => list.single && isNothing(list.at(0));
+
 /** Rows up to the last one that holds something, so that a whole column may be given. */
 export function filledRows(list: Column, empty: (cell: unknown) => boolean = isNothing): number {
   let filled = list.rows;
@@ -64,19 +69,58 @@ export function numberAt(list: Column, row: number, bounds: Bounds, leftOut: num
   return boundedNumber(cell, list.what, bounds);
 }
 
+/**
+ * A whole list of numbers in one tight loop, as numberAt reads each. A row that cannot be used is added to the bad
+ * ones and reads as 0.
+ *
+ * @param wanted rows to read: those where this list is above 0. Left out: every row
+ */
+export function numbersOf(
+  list: Column,
+  rows: number,
+  bounds: Bounds,
+  leftOut: number,
+  bad: BadRows,
+  wanted?: Float64Array,
+): Float64Array {
+  const { narrow } = list;
+  const { low = -Infinity, high = Infinity } = bounds;
+  const numbers = new Float64Array(rows);
+  if (list.single) {
+    bad.guard(0, () => numbers.fill(numberAt(list, 0, bounds, leftOut)));
+    return numbers;
+  }
+  for (let row = 0; row < rows; row += 1) {
+    if (wanted && wanted[row] === 0) continue;
+    const cell: unknown = narrow ? narrow[row]?.[0] : list.at(row);
+    if (typeof cell === "number" && cell !== 0 && cell >= low && cell <= high) {
+      numbers[row] = cell;
+    } else {
+      bad.guard(row, () => {
+        numbers[row] = numberAt(list, row, bounds, leftOut);
+      });
+    }
+  }
+  return numbers;
+}
+
 /** Gathers what is wrong with the rows of a table, so that one sentence names the first and counts the others. */
 export class BadRows {
-  private first = "";
-  private count = 0;
+  private readonly rows = new Set<number>();
+  private firstRow = Infinity;
+  private sentence = "";
 
   get found(): boolean {
-    return this.count > 0;
+    return this.rows.size > 0;
   }
 
-  /** @param row counted from 0; the sentence counts from 1 */
+  /** Keeps the first problem of each row. @param row counted from 0; the sentence counts from 1 */
   add(row: number, sentence: string): void {
-    if (this.count === 0) this.first = `Row ${row + 1}: ${sentence}`;
-    this.count += 1;
+    if (row < this.firstRow) {
+      this.firstRow = row;
+      this.sentence = `Row ${row + 1}: ${sentence}`;
+    }
+    this.rows.add(row);
   }
 
   /** Does the work on one row; a problem is kept, a bug of ours passes through. */
@@ -91,10 +135,10 @@ export class BadRows {
 
   /** @throws InvalidInput when a row was bad */
   settle(): void {
-    if (this.count === 0) return;
-    const others = this.count - 1;
+    if (!this.found) return;
+    const others = this.rows.size - 1;
     const rest =
       others === 0 ? "" : others === 1 ? " And 1 more row has a problem." : ` And ${others} more rows have problems.`;
-    throw new InvalidInput(this.first + rest);
+    throw new InvalidInput(this.sentence + rest);
   }
 }

@@ -5,8 +5,8 @@ import type { Cruise } from "../../core/cruise/cruise";
 import { samplingMethods } from "../../core/cruise/methods";
 import { NameList } from "../../core/cruise/nameList";
 import type { SampleSize, SamplingMethod } from "../../core/cruise/samplingMethod";
-import { BadRows, column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
-import { isLeftOut, oneNumber } from "./readings";
+import { BadRows, column, filledRows, isMissing, isNothing, numbersOf, sharedRows, type Column } from "./columns";
+import { oneNumber } from "./readings";
 import type { UnitSystem } from "./unitSystem";
 
 /** The arguments that every stand table shares, as the cell gave them. */
@@ -52,7 +52,7 @@ export const dbhBounds = ({ diameter }: UnitSystem) => ({
 export function readTally(given: TallyArguments, units: UnitSystem): Tally {
   const method = chosen("Method", given.method, samplingMethods);
   const size = sampleSize(given.size, method, units);
-  const { cells: plotCells, placeOf } = plotList(given.plots);
+  const { cells: plotCells, known } = plotList(given.plots);
 
   const plot = column(given.plot, "Plot");
   const dbh = column(given.dbh, "DBH");
@@ -61,52 +61,65 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
   const count = column(given.count, "Count");
   const rows = Math.min(sharedRows([plot, dbh, species, volume, count]), dbh.single ? Infinity : filledRows(dbh));
 
-  const lines = {
-    plot: new Int32Array(rows),
-    dbh: new Float64Array(rows),
-    volume: new Float64Array(rows),
-    count: new Float64Array(rows),
-    species: new Int32Array(rows),
-  };
-  const kinds = new NameList();
-  const kindOf = remembered((cell: unknown) => kinds.add(isNothing(cell) ? NO_SPECIES : String(cell)));
-  const bounds = dbhBounds(units);
   const bad = new BadRows();
-  let used = 0;
-  let row = 0;
-  const readLine = () => {
-    const diameter = numberAt(dbh, row, bounds, 0);
-    if (diameter === 0) return;
-    const place = placeOf(plot.at(row));
-    if (place === undefined) return bad.add(row, notInList(plot.at(row)));
-    lines.plot[used] = place;
-    lines.dbh[used] = diameter / units.diameter.perOurs;
-    lines.volume[used] = numberAt(volume, row, VOLUME, 0);
-    lines.count[used] = numberAt(count, row, COUNT, 1);
-    lines.species[used] = kindOf(species.at(row));
-    used += 1;
-  };
-  for (; row < rows; row += 1) bad.guard(row, readLine);
+  const diameters = numbersOf(dbh, rows, dbhBounds(units), 0, bad);
+  const places = placesOf(plot, known, diameters, bad);
+  const volumes = isMissing(volume) ? undefined : numbersOf(volume, rows, VOLUME, 0, bad, diameters);
+  const counts = numbersOf(count, rows, COUNT, 1, bad, diameters);
   if (plotCells.length === 0 && bad.found) {
     throw new InvalidInput("The plot list is empty. Every plot belongs in it, those without trees too.");
   }
   bad.settle();
 
-  const volumes = lines.volume.subarray(0, used);
+  const kinds = new NameList();
+  const kind = kindsOf(species, kinds, diameters);
+  const perInch = units.diameter.perOurs;
+  const used = linesWithTrees(diameters);
   return {
     cruise: {
       method,
       size,
       plots: plotCells.length,
-      plot: lines.plot.subarray(0, used),
-      dbh: lines.dbh.subarray(0, used),
-      count: lines.count.subarray(0, used),
-      ...(!isLeftOut(given.volume) && volumes.some((one) => one > 0) && { volume: volumes }),
+      plot: used(places),
+      dbh: used(perInch === 1 ? diameters : diameters.map((diameter) => diameter / perInch)),
+      count: used(counts),
+      ...(volumes?.some((one) => one > 0) && { volume: used(volumes) }),
     },
-    species: lines.species.subarray(0, used),
+    species: used(kind),
     speciesNames: kinds.names,
     plotCells,
   };
+}
+
+/** The plot of every row with a diameter, counted from 0. */
+function placesOf(plot: Column, known: NameList, diameters: Float64Array, bad: BadRows): Float64Array {
+  const places = new Float64Array(diameters.length);
+  const placeOf = remembered((cell: unknown) => (isNothing(cell) ? undefined : known.placeOf(String(cell))));
+  const { narrow } = plot;
+  for (let row = 0; row < places.length; row += 1) {
+    if (diameters[row] === 0) continue;
+    const cell: unknown = narrow ? narrow[row]?.[0] : plot.at(row);
+    const place = placeOf(cell);
+    if (place !== undefined) places[row] = place;
+    else bad.add(row, isNothing(cell) ? "the plot is missing." : `plot ${String(cell)} is not in the plot list.`);
+  }
+  return places;
+}
+
+/** The species of every row with a diameter, counted from 0; new ones are added to the list. */
+function kindsOf(species: Column, kinds: NameList, diameters: Float64Array): Float64Array {
+  const numbers = new Float64Array(diameters.length);
+  const kindOf = remembered((cell: unknown) => kinds.add(isNothing(cell) ? NO_SPECIES : String(cell)));
+  const anyTree = diameters.some((diameter) => diameter !== 0);
+  if (species.single) return anyTree ? numbers.fill(kindOf(species.at(0))) : numbers;
+  for (let row = 0; row < numbers.length; row += 1) if (diameters[row] !== 0) numbers[row] = kindOf(species.at(row));
+  return numbers;
+}
+
+/** Takes the rows with a diameter out of a column; most tallies have no other, and keep theirs. */
+function linesWithTrees(diameters: Float64Array): (column: Float64Array) => Float64Array {
+  if (!diameters.includes(0)) return (whole) => whole;
+  return (whole) => whole.filter((_, row) => diameters[row] !== 0);
 }
 
 /** The basal area factor or the plot size, from the user's unit. */
@@ -133,11 +146,8 @@ function plotList(given: unknown) {
     known.add(String(cell));
     cells.push(typeof cell === "number" ? cell : String(cell).trim());
   }
-  return { cells, placeOf: remembered((cell: unknown) => known.placeOf(String(cell))) };
+  return { cells, known };
 }
-
-const notInList = (cell: unknown) =>
-  isNothing(cell) ? "the plot is missing." : `plot ${String(cell)} is not in the plot list.`;
 
 /** Spares the work on a text that was met before: a tally names few plots and species many times. */
 function remembered<T>(work: (cell: unknown) => T): (cell: unknown) => T {
