@@ -8,7 +8,7 @@ export interface Placed extends Candidate {
 }
 
 /** The best known way to fill the log up to a height. */
-interface Label {
+interface Way {
   /** Lowest place where the next board's lower face may lie. [in] */
   readonly free: number;
   readonly worth: number;
@@ -16,7 +16,7 @@ interface Label {
   /** The topmost board and its lower face; none in the empty log. */
   readonly top?: Candidate;
   readonly lower: number;
-  readonly below?: Label;
+  readonly below?: Way;
 }
 
 /**
@@ -43,21 +43,21 @@ export function bestStack(
   kerf: Inches,
   thickOne: Inches,
 ): readonly Placed[] {
-  const without: Label[] = [{ free: -Infinity, worth: 0, boards: 0, lower: -Infinity }];
-  const withOne: Label[] = [];
+  const without: Way[] = [{ free: -Infinity, worth: 0, boards: 0, lower: -Infinity }];
+  const withOne: Way[] = [];
   // A list grows while it is walked; a way that has a thick board keeps it, so the first list feeds the second only.
   for (const ways of [without, withOne]) {
     for (let i = 0; i < ways.length; i += 1) {
       for (const group of groups) {
         const thickness = group[0]?.piece.thickness ?? 0;
-        extend(thickness >= thickOne ? withOne : ways, ways[i] as Label, group, kerf);
+        extend(thickness >= thickOne ? withOne : ways, ways[i] as Way, group, kerf);
       }
     }
   }
   return centred(closed(boardsOf(withOne.at(-1)), kerf));
 }
 
-function extend(ways: Label[], way: Label, group: readonly Candidate[], kerf: number): void {
+function extend(ways: Way[], way: Way, group: readonly Candidate[], kerf: number): void {
   for (const candidate of group) {
     const { thickness } = candidate.piece;
     const lower = Math.max(way.free, 0 - candidate.reach);
@@ -76,28 +76,28 @@ function extend(ways: Label[], way: Label, group: readonly Candidate[], kerf: nu
 }
 
 /** Keeps the ways sorted by height, each worth more than every lower one. */
-function keep(ways: Label[], way: Label): void {
+function keep(ways: Way[], way: Way): void {
   let low = 0;
   let high = ways.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((ways[middle] as Label).free <= way.free + HAIR) low = middle + 1;
+    if ((ways[middle] as Way).free <= way.free + HAIR) low = middle + 1;
     else high = middle;
   }
   const lower = ways[low - 1];
   if (lower && asGood(lower, way)) return;
   let end = low;
-  while (end < ways.length && asGood(way, ways[end] as Label)) end += 1;
+  while (end < ways.length && asGood(way, ways[end] as Way)) end += 1;
   ways.splice(low, end - low, way);
 }
 
-function asGood(one: Label, other: Label): boolean {
+function asGood(one: Way, other: Way): boolean {
   const more = one.worth - other.worth;
   const rounding = HAIR * Math.max(1, one.worth);
   return more > rounding || (more >= -rounding && one.boards <= other.boards);
 }
 
-function boardsOf(way: Label | undefined): Placed[] {
+function boardsOf(way: Way | undefined): Placed[] {
   const boards: Placed[] = [];
   for (let one = way; one?.top; one = one.below) boards.push({ ...one.top, lower: inches(one.lower) });
   return boards.reverse();
