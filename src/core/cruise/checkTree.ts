@@ -26,13 +26,14 @@ export const sources: readonly Source[] = [
     author: "C. Mesavage and J. W. Girard",
     year: "1946",
     title: "Tables for Estimating Board-Foot Volume of Timber, form class 78",
-    where: "the most logs that the tables carry for a diameter",
+    where:
+      "the most logs that the tables carry for a diameter, as reprinted in the Service Forester's Handbook and by the University of Florida",
     standing: "read",
   },
   {
     author: "University of Georgia",
     year: "n.d.",
-    title: "Forest survey terms",
+    title: "teaching page on forest survey terms, title not noted",
     where: "hardwood sawtimber begins at 11.0 in",
     url: "https://warnell.forestry.uga.edu/warnell/service/library/for98-001/node3.html",
     standing: "read",
@@ -54,7 +55,7 @@ const MOST_LOGS = [
  * It only asks for a second look: a tree may be odd and right.
  *
  * [1] C. Mesavage and J. W. Girard, "Tables for Estimating Board-Foot Volume of Timber", 1946
- * [2] University of Georgia, forest survey terms: hardwood sawtimber 11.0 in and up
+ * [2] University of Georgia, teaching page on forest survey terms: hardwood sawtimber 11.0 in and up
  */
 export function checkTree(line: TallyLine, rules: TallyRules): string {
   const { species, dbh, logs } = line;

@@ -4,7 +4,7 @@ export const sources: readonly Source[] = [
   {
     author: "D. Marshall and K. Iles",
     year: "n.d.",
-    title: "Stand tables from count and measure plots",
+    title: "newsletter article on a stand table from counted and measured points, title not noted",
     where: "class of 16.0 to 17.9 in: the lower limit belongs to the class",
     url: "http://john-bell-associates.com/regular/regular45b.htm",
     standing: "read",
@@ -27,7 +27,7 @@ const ROUNDING = 1e-9;
  * printed tables put it one step down, 11.1 to 13.0. That midpoints are multiples of the width is a choice of ours.
  * Classes only sort the trees: each is expanded by the diameter that was measured.
  *
- * [1] D. Marshall and K. Iles, stand tables from count and measure plots
+ * [1] D. Marshall and K. Iles, newsletter article on a stand table from counted and measured points
  */
 export function diameterClass(dbh: number, width: number): number {
   return Math.floor(dbh / width + 0.5 + ROUNDING);

@@ -6,7 +6,7 @@ import type { Percent } from "../basis/units";
 
 export const sources: readonly Source[] = [
   {
-    author: "Author not shown, after USDA Forest Service FSH 2409.12",
+    author: "author not shown, after USDA Forest Service FSH 2409.12",
     year: "2000",
     title: "Calculating Sample Size for Stratified Random Sample, handout",
     where: "form for a limited number of plots",

@@ -10,8 +10,8 @@ export const sources: readonly Source[] = [
   {
     author: "C. Brack and G. Wood",
     year: "1998",
-    title: "Forest Mensuration, Australian National University",
-    where: "basal area of a stand",
+    title: "teaching page on the basal area of a stand, Australian National University, title not noted",
+    where: "mean diameter from basal area and number of trees",
     url: "https://fennerschool-associated.anu.edu.au/mensuration/BrackandWood1998/S_BA.HTM",
     standing: "read",
   },
@@ -28,7 +28,7 @@ export const sources: readonly Source[] = [
  *
  * @throws OutOfRange when no diameter has a weight
  *
- * [1] C. Brack and G. Wood, "Forest Mensuration", Australian National University, 1998
+ * [1] C. Brack and G. Wood, teaching page on the basal area of a stand, Australian National University, 1998
  */
 export function quadraticMeanDiameter(dbh: ArrayLike<number>, weight: ArrayLike<number>): number {
   let weights = 0;

@@ -7,7 +7,7 @@ export const sources: readonly Source[] = [
   {
     author: "K. Iles",
     year: "n.d.",
-    title: "Questions on sampling, John Bell and Associates newsletter",
+    title: "newsletter article on errors of area, title not noted",
     where: "an error in the acres is extra, and in proportion",
     url: "http://john-bell-associates.com/regular/regular_online14.htm",
     standing: "read",

@@ -21,9 +21,9 @@ export const fixedPlots: SamplingMethod = {
   size: { what: "Plot size", kind: "area", low: 0.0001, high: 1000 },
   sources: [
     {
-      author: "Author not shown",
+      author: "author not shown",
       year: "n.d.",
-      title: "Fixed Plot Sampling, lecture slides after the methods of the USDA Forest Service",
+      title: "Fixed Plot Sampling, lecture slides after USDA Forest Service methods",
       where: "expansion of a tally to an acre",
       url: "http://slidegur.com/doc/69419/fixed-plot-sampling",
       standing: "read",

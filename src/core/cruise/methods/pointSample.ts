@@ -15,8 +15,8 @@ import type { SamplingMethod } from "../samplingMethod";
  *
  * @throws InvalidInput when the diameter or the factor is not a number above 0
  *
- * [1] "Lecture 13-14", University of Kentucky, n.d., point sampling
- * [2] "Getting to Point Sampling", Penn State, 2014, after O. L. Frank; its table holds the tree factors
+ * [1] Point Sampling or Variable Plot Cruising, Kentucky forestry teaching slides, n.d.
+ * [2] "Getting to Point Sampling", Penn State private-forests article, 2014, after O. L. Frank: table of tree factors
  */
 export const pointSample: SamplingMethod = {
   id: "pointSample",
@@ -25,15 +25,15 @@ export const pointSample: SamplingMethod = {
   size: { what: "Basal area factor", kind: "basal area", low: 0.5, high: 200 },
   sources: [
     {
-      author: "University of Kentucky",
+      author: "author not shown",
       year: "n.d.",
-      title: "Lecture 13-14, point sampling",
+      title: "Point Sampling or Variable Plot Cruising, Kentucky forestry teaching slides",
       where: "tree factor; the derivation from the limiting circle was done again for this add-in",
       url: "https://studylib.net/doc/5701643/13--14",
       standing: "read",
     },
     {
-      author: "Penn State Extension, after O. L. Frank",
+      author: "Penn State, private forests, after O. L. Frank",
       year: "2014",
       title: "Getting to Point Sampling",
       where: "table for basal area factor 10",
