@@ -5,14 +5,14 @@ const styleNames = Object.keys(styleLooks) as StyleName[];
 
 /** Adds the named styles that the workbook lacks; one that is there may have been restyled by the user and stays. */
 export async function layStyles(context: Excel.RequestContext): Promise<void> {
-  const { styles } = context.workbook;
-  const known = styleNames.map((name) => styles.getItemOrNullObject(cellStyle(name)).load("name"));
+  const styles = context.workbook.styles.load("items/name");
   await context.sync();
-  styleNames.forEach((name, i) => {
-    if (!known[i]?.isNullObject) return;
+  const known = new Set(styles.items.map(({ name }) => name));
+  for (const name of styleNames) {
+    if (known.has(cellStyle(name))) continue;
     styles.add(cellStyle(name));
     dress(styles.getItem(cellStyle(name)), name);
-  });
+  }
 }
 
 function dress(style: Excel.Style, name: StyleName): void {
