@@ -96,6 +96,12 @@ describe("the best stack of several thicknesses", () => {
     }
   });
 
+  it("prefers one plank to two boards worth the same, though the two would leave more room", () => {
+    // 0.9 + 0.1 + 0.9 = 1.9 in of boards at $1000 against 2 in at $900: 2 x 0.9 x 1000 = 2 x 900.
+    const { boards } = livePlan(sawLog(6.5, 6.5, 8), [board(0.9, 6, 1000), board(2, 6, 900)], 0.1);
+    expect(boards.map(({ piece }) => Number(piece.thickness))).toEqual([2]);
+  });
+
   it("does not depend on the order of the list", () => {
     fc.assert(
       fc.property(mixedSizes(true), fc.double({ min: 5, max: 20, noNaN: true }), (sizes, diameter) => {

@@ -29,7 +29,10 @@ describe("cut list", () => {
   });
 
   it("raises the small end by half the taper, so that the pith lies level", () => {
-    expect(livePlan(sawLog(12, 14, 16), [board(1, 6)], KERF).smallEndRaised).toBe(1);
+    // The three boards of the log above, full length only: the pith now lies 12.8 / 2 in above the bed.
+    const { smallEndRaised, cuts } = livePlan(sawLog(10.8, 12.8, 8), [board(1, 10)], KERF, false);
+    expect(smallEndRaised).toBeCloseTo(1, 9);
+    expect(cuts[0]?.headReading).toBeCloseTo(0.625 + 1 + 6.4, 9);
   });
 
   it("lowers the blade by a board and a kerf each time, and ends at the thickness of the last board", () => {

@@ -39,6 +39,12 @@ describe("a sawing plan", () => {
     expect(byValue.value).toBe(inchOnly.value);
   });
 
+  it("counts the kerf of every cut through the log as sawdust, the opening cut included", () => {
+    // Four kerfs of 1/8 in, with their middles 0.5625 and 1.6875 in from the pith of a 10.8-in log:
+    // 2 x (10.741 + 10.259) x 0.125 = 5.250 in2 of pi 10.8^2 / 4 = 91.609 in2.
+    expect(sawYield(livePlan(sawLog(10.8, 10.8, 8), [board(1, 10)], 0.125)).sawdust).toBeCloseTo(5.731, 2);
+  });
+
   it("keeps no board shorter than the mill's own shortest", () => {
     const shortest = (mill: { shortestBoard?: number }) =>
       Math.min(...sawPlan({ ...order, mill }).boards.map(({ piece }) => piece.length));
