@@ -16,7 +16,12 @@ describe("addresses of cells", () => {
   });
 
   it("reads back every zone it writes", () => {
-    const zone = fc.record({ row: fc.nat(5000), column: fc.nat(16_000), rows: fc.integer({ min: 1, max: 300 }), columns: fc.integer({ min: 1, max: 300 }) });
+    const zone = fc.record({
+      row: fc.nat(5000),
+      column: fc.nat(16_000),
+      rows: fc.integer({ min: 1, max: 300 }),
+      columns: fc.integer({ min: 1, max: 300 }),
+    });
     fc.assert(
       fc.property(zone, (one) => {
         expect(zoneAt(addressOf(one))).toEqual(one);

@@ -26,10 +26,14 @@ export const withoutTexts = (formula: string): string => formula.replace(/"(?:[^
 /** Pairs of table and heading that a formula refers to. */
 export function columnsIn(formula: string): readonly (readonly [table: string, heading: string])[] {
   const bare = withoutTexts(formula);
-  return [...bare.matchAll(/([A-Za-z_]\w*)\[((?:\[[^\]]*\][,:]?)+|[^[\]]+)\]/g)].flatMap(([, table = "", inside = ""]) => {
-    const parts = inside.startsWith("[") ? [...inside.matchAll(/\[([^\]]*)\]/g)].map(([, part = ""]) => part) : [inside];
-    return parts.filter((part) => part !== "#This Row").map((part) => [table, part] as const);
-  });
+  return [...bare.matchAll(/([A-Za-z_]\w*)\[((?:\[[^\]]*\][,:]?)+|[^[\]]+)\]/g)].flatMap(
+    ([, table = "", inside = ""]) => {
+      const parts = inside.startsWith("[")
+        ? [...inside.matchAll(/\[([^\]]*)\]/g)].map(([, part = ""]) => part)
+        : [inside];
+      return parts.filter((part) => part !== "#This Row").map((part) => [table, part] as const);
+    },
+  );
 }
 
 /** Our functions that a formula calls. */
@@ -43,7 +47,9 @@ export function namesIn(formula: string): readonly string[] {
     .replace(/(?:'[^']*'|\w+)!/g, " ")
     .replace(/\$?[A-Z]{1,3}\$?\d+/g, " ")
     .replace(/WOODLOT\.\w+\(/g, "(");
-  return [...bare.matchAll(/[A-Za-z_][\w.]*(?!\w*\()/g)].map(([word]) => word).filter((word) => !bare.includes(`${word}(`));
+  return [...bare.matchAll(/[A-Za-z_][\w.]*(?!\w*\()/g)]
+    .map(([word]) => word)
+    .filter((word) => !bare.includes(`${word}(`));
 }
 
 /** Cells that a formula refers to on its own sheet or another, with the sheet. */

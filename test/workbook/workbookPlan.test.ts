@@ -11,13 +11,18 @@ import { callsIn, cellsIn, columnsIn, formulasOf, namesIn, withoutTexts } from "
 
 const workbooks: readonly (readonly [string, readonly SheetPlan[]])[] = [
   ["the demo", demoWorkbook()],
-  ["a cruise of one's own", emptyWorkbook({ settings: usualSettings, plots: 8, species: [{ code: "ro", name: "red oak" }] })],
+  [
+    "a cruise of one's own",
+    emptyWorkbook({ settings: usualSettings, plots: 8, species: [{ code: "ro", name: "red oak" }] }),
+  ],
 ];
 
 describe.each(workbooks)("the workbook of %s", (_, plans) => {
   const formulas = formulasOf(plans);
   const tables = plans.flatMap((plan) => plan.tables);
-  const names = plans.flatMap((plan) => [...plan.names, ...plan.spills].map(({ name, at }) => ({ name, at, sheet: plan.name })));
+  const names = plans.flatMap((plan) =>
+    [...plan.names, ...plan.spills].map(({ name, at }) => ({ name, at, sheet: plan.name })),
+  );
 
   it("names sheets, tables and cells once, in names that spreadsheets take", () => {
     const sheets = plans.map(({ name }) => name);
@@ -32,7 +37,9 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
   });
 
   it("has every named cell that the pane asks for", () => {
-    expect(names.map(({ name }) => name)).toEqual(expect.arrayContaining([...Object.values(named), ...Object.values(out)]));
+    expect(names.map(({ name }) => name)).toEqual(
+      expect.arrayContaining([...Object.values(named), ...Object.values(out)]),
+    );
   });
 
   it("heads columns once in a table and without marks that a formula could trip over", () => {
@@ -54,7 +61,8 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
     for (const plan of plans) {
       const zones = zonesOf(plan);
       zones.forEach((zone, i) => {
-        for (const other of zones.slice(i + 1)) expect(meet(zone, other), `${plan.name}: ${zone.what} and ${other.what}`).toBe(false);
+        for (const other of zones.slice(i + 1))
+          expect(meet(zone, other), `${plan.name}: ${zone.what} and ${other.what}`).toBe(false);
       });
     }
   });
@@ -107,22 +115,30 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
   it("has numbers in computed columns only where they are counts, percents or places, never an assumption", () => {
     for (const { columns } of tables) {
       for (const { formula = "", heading } of columns) {
-        const bare = withoutTexts(formula).replace(/\$?[A-Z]+\$?\d+/g, "").replace(/\[[^\]]*\]/g, "");
-        for (const [digits] of bare.matchAll(/(?<![\w.])\d+(\.\d+)?/g)) expect(["0", "1", "2", "5", "100"], heading).toContain(digits);
+        const bare = withoutTexts(formula)
+          .replace(/\$?[A-Z]+\$?\d+/g, "")
+          .replace(/\[[^\]]*\]/g, "");
+        for (const [digits] of bare.matchAll(/(?<![\w.])\d+(\.\d+)?/g))
+          expect(["0", "1", "2", "5", "100"], heading).toContain(digits);
       }
     }
   });
 
   it("lists choices that fit a cell's rule, and lists of cells that are there", () => {
     for (const plan of plans) {
-      const rules = [...plan.entryRules.map(({ rule }) => rule), ...plan.tables.flatMap(({ columns }) => columns.flatMap(({ rule }) => rule ?? []))];
+      const rules = [
+        ...plan.entryRules.map(({ rule }) => rule),
+        ...plan.tables.flatMap(({ columns }) => columns.flatMap(({ rule }) => rule ?? [])),
+      ];
       for (const rule of rules) {
         if (rule.kind === "list") expect(rule.choices.join(",").length).toBeLessThan(255);
         if (rule.kind === "list") for (const choice of rule.choices) expect(choice).not.toContain(",");
         if (rule.kind === "listOf") {
           const [sheet = "", address = ""] = rule.range.split("!");
           const place = zoneAt(address);
-          const source = plans.find(({ name }) => name === sheet)?.tables.find(({ at }) => meet({ ...zoneAt(at), rows: 2 }, place));
+          const source = plans
+            .find(({ name }) => name === sheet)
+            ?.tables.find(({ at }) => meet({ ...zoneAt(at), rows: 2 }, place));
           expect(zoneAt(source?.at ?? "A1").row, rule.range).toBe(place.row - 1);
           expect(zoneAt(source?.at ?? "A1").column, rule.range).toBe(place.column);
         }

@@ -82,10 +82,10 @@ export function compareSheet(): SheetPlan {
         Object.values(costItems).map((item) => ({ formula: lookedUp(COSTS, cost.item, item, cost.unit) })),
       ),
 
-      down("A25", "Heading", ["1 Sell standing"]),
+      across("A25", "Heading", ["1 Sell standing, $", ...rising]),
       down("A26", "Computed", ["What the buyer pays"]),
 
-      down("A28", "Heading", ["2 Sell as logs"]),
+      across("A28", "Heading", ["2 Sell as logs, $", ...rising]),
       down("A29", "Computed", ["What the buyer pays", "Felling, skidding and hauling", "Left over"]),
       {
         at: "B30",
@@ -97,7 +97,7 @@ export function compareSheet(): SheetPlan {
         format: formats.dollars,
       },
 
-      down("A33", "Heading", ["3 Saw at home"]),
+      across("A33", "Heading", ["3 Saw at home, $", ...rising]),
       down("A34", "Computed", [
         "What the lumber brings",
         "Felling, skidding, mill and selling",
@@ -133,9 +133,9 @@ export function compareSheet(): SheetPlan {
     ],
     names: [{ name: named.verdict, at: "A2" }],
     spills: [
-      range(out.standing, "B25", ["B9", "E9", "B13", "C13", "D13"]),
-      range(out.asLogs, "B28", ["B9", "E9", "B14", "C14", "D14"]),
-      range(out.sawn, "B33", ["B10", "E10", "B15", "C15", "D15"]),
+      range(out.standing, "B26", ["B9", "E9", "B13", "C13", "D13"]),
+      range(out.asLogs, "B29", ["B9", "E9", "B14", "C14", "D14"]),
+      range(out.sawn, "B34", ["B10", "E10", "B15", "C15", "D15"]),
       {
         name: out.compare,
         at: "A46",
@@ -180,7 +180,7 @@ const range = (
   name,
   at,
   formula: ifNumbers([volume, margin, likely], call("VALUERANGE", volume, margin, likely, low, high)),
-  rows: 2,
+  rows: 1,
   columns: 3,
   formats: [formats.dollars, formats.dollars, formats.dollars],
 });
@@ -188,7 +188,7 @@ const range = (
 const homeNet = (level: string, place: 1 | 2) =>
   ifNumbers(
     [`${level}34`, `${level}35`, `${level}36`],
-    `INDEX(${call("HOMESAWNET", `${level}34`, `${level}36`, "$B$22", `${level}35`)},2,${place})`,
+    `INDEX(${call("HOMESAWNET", `${level}34`, `${level}36`, "$B$22", `${level}35`)},1,${place})`,
   );
 
 /** Costs follow the volume, so the low end of a loss can be its likely one: the range is put in order. */

@@ -1,20 +1,10 @@
+import { cautions } from "../../core/reference/cautions";
 import { call } from "../formula";
 import type { SheetPlan } from "../plan";
 import { named } from "../tables";
 import { across, down, quoted, sheetPlan, title } from "./sheetParts";
 
 export const SOURCES = "Sources and cautions";
-
-const cautions = [
-  "Estimate",
-  "Felling",
-  "Sawing",
-  "Ungraded lumber",
-  "Forester",
-  "Tax",
-  "Contracts",
-  "Prices",
-] as const;
 
 /** What the workbook computes, and the topic under which its sources are known. */
 const topics: readonly { readonly what: string; readonly topic: string; readonly name: string }[] = [
@@ -26,10 +16,10 @@ const topics: readonly { readonly what: string; readonly topic: string; readonly
   { what: "Value ranges", topic: quoted("VALUERANGE"), name: "Out_Source_Value" },
 ];
 
-const FIRST = 15;
+const FIRST = 4 + cautions.length + 2;
 /** Rows kept for one topic: its heading, the answer's heading and its sources. */
-const ROOM = 16;
-const COLUMNS = 7;
+const ROOM = 24;
+const COLUMNS = 6;
 
 /** Where the methods come from, and what to beware of. */
 export function sourcesSheet(): SheetPlan {
@@ -40,15 +30,19 @@ export function sourcesSheet(): SheetPlan {
     sheetClass: "control",
     landscape: true,
     frozenRows: 1,
-    widths: [34, 10, 60, 44, 40, 18, 18],
+    widths: [34, 10, 60, 50, 16, 40],
     blocks: [
       title(SOURCES),
       across("A3", "Heading", ["Caution", "Words"]),
-      down("A4", "Computed", cautions),
+      down(
+        "A4",
+        "Computed",
+        cautions.map((caution) => caution.title),
+      ),
       down(
         "B4",
         "Note",
-        cautions.map((topic) => ({ formula: `=${call("CAUTIONOF", quoted(topic))}` })),
+        cautions.map((caution) => ({ formula: `=${call("CAUTIONOF", quoted(caution.title))}` })),
       ),
       ...topics.map(({ what }, i) => across(`A${rowOf(i)}`, "Heading", [what])),
     ],

@@ -47,12 +47,16 @@ describe("members of Excel's programming interface that the host uses", () => {
 
 /** Every access of a member that is declared in the namespace Excel, resolved by the compiler. */
 function usesOfExcel(): readonly Use[] {
-  const config = ts.getParsedCommandLineOfConfigFile(path.join(root, "tsconfig.json"), {}, {
-    ...ts.sys,
-    onUnRecoverableConfigFileDiagnostic: (problem) => {
-      throw new Error(String(problem.messageText));
+  const config = ts.getParsedCommandLineOfConfigFile(
+    path.join(root, "tsconfig.json"),
+    {},
+    {
+      ...ts.sys,
+      onUnRecoverableConfigFileDiagnostic: (problem) => {
+        throw new Error(String(problem.messageText));
+      },
     },
-  });
+  );
   const options = config?.options ?? {};
   const host = ts.createCompilerHost(options);
   const { getSourceFile, fileExists } = host;

@@ -1,0 +1,176 @@
+import { describe, expect, it } from "vitest";
+import { demoContent } from "../../src/demo/demoWorkbook";
+import { logScale, logScaleRules } from "../../src/functions/logs";
+import { breakEvenPrice, compareWays, homeSawNet, valueRange } from "../../src/functions/money";
+import { marginOfError, morePlots } from "../../src/functions/sampling";
+import { sawPlan, sawYield } from "../../src/functions/sawing";
+import {
+  checkTrees,
+  plotTable,
+  speciesTable,
+  standSummary,
+  standTable,
+  stockTable,
+  tractTotal,
+} from "../../src/functions/stand";
+import { log, species, tree } from "../../src/workbook/tables";
+import * as demo from "./demoColumns";
+
+const { settings, trees, plots, logs, species: speciesList } = demoContent;
+const confidence = settings.confidence;
+const summary = (dbh: any[][], volume: any[][]) =>
+  standSummary(demo.plotColumn, dbh, demo.countedPlots, "Point" as never, settings.size, volume, undefined, confidence);
+const numbers = (cells: readonly (readonly unknown[])[]) => cells.flat().filter((cell) => typeof cell === "number");
+const isClean = (cells: readonly (readonly unknown[])[]) =>
+  cells.flat().every((cell) => typeof cell === "string" || (typeof cell === "number" && Number.isFinite(cell)));
+
+describe("the demo's tally", () => {
+  it("has the 132 trees of 14 points, of six species", () => {
+    const tallied = plots.map((_, i) => trees.filter((row) => row[tree.plot] === i + 1).length);
+    expect(tallied).toEqual([9, 11, 7, 12, 10, 8, 13, 6, 10, 9, 11, 4, 12, 10]);
+    expect(new Set(trees.map((row) => row[tree.species]))).toEqual(
+      new Set(speciesList.map((row) => row[species.code])),
+    );
+  });
+
+  // Plain arithmetic: the counts times the basal area factor, and t = 2.160369 with 13 degrees of freedom.
+  it("holds 94.3 +/- 14.45 square feet of basal area an acre, 15.3 percent", () => {
+    const counts = [9, 11, 7, 12, 10, 8, 13, 6, 10, 9, 11, 4, 12, 10].map((count) => 10 * count);
+    const mean = counts.reduce((sum, one) => sum + one, 0) / 14;
+    const spread = Math.sqrt(counts.reduce((sum, one) => sum + (one - mean) ** 2, 0) / 13);
+    const basalArea = summary(demo.dbhColumn, demo.volumeColumn)[2];
+    expect(basalArea?.[1]).toBeCloseTo(mean, 9);
+    expect(mean).toBeCloseTo(94.3, 1);
+    expect(basalArea?.[2]).toBeCloseTo((2.160369 * spread) / Math.sqrt(14), 4);
+    expect(basalArea?.[2]).toBeCloseTo(14.45, 2);
+    expect(basalArea?.[3]).toBeCloseTo(15.3, 1);
+  });
+
+  it("raises no check but what its trees deserve", () => {
+    const checks = checkTrees(
+      demo.plotColumn,
+      demo.speciesColumn,
+      demo.dbhColumn,
+      demo.logsColumn,
+      demo.countedPlots,
+      demo.columnOf(speciesList, species.code) as any[][],
+      settings.minDbh,
+      settings.maxDbh,
+    );
+    expect(checks.flat().filter((text) => text !== "")).toEqual([]);
+  });
+});
+
+describe("the demo's computed columns", () => {
+  it.each([
+    ["volume", demo.volumeColumn],
+    ["lumber", demo.lumberColumn],
+    ["trees per acre", demo.perAcreColumn],
+  ])("%s is a number above 0 for each of the 132 trees", (_, column) => {
+    expect(numbers(column).filter((value) => (value as number) > 0)).toHaveLength(132);
+  });
+
+  it("leaves seed trees and young trees out of the harvest, and takes cull off", () => {
+    expect(numbers(demo.harvestDbhColumn)).toHaveLength(132 - trees.filter((row) => row[tree.take] === "No").length);
+    expect(numbers(demo.harvestColumn).length).toBe(numbers(demo.harvestDbhColumn).length);
+    const total = (column: readonly (readonly unknown[])[]) =>
+      numbers(column).reduce<number>((sum, one) => sum + Number(one), 0);
+    expect(total(demo.harvestColumn)).toBeLessThan(total(demo.volumeColumn));
+  });
+});
+
+describe("the demo's answers", () => {
+  const all = summary(demo.dbhColumn, demo.volumeColumn);
+  const harvest = summary(demo.harvestDbhColumn, demo.harvestColumn);
+  const lumber = summary(demo.harvestDbhColumn, demo.lumberColumn);
+
+  it("has no error in the summaries, in the place that other sheets read", () => {
+    for (const answer of [all, harvest, lumber]) {
+      expect(isClean(answer)).toBe(true);
+      expect(answer).toHaveLength(5);
+      expect(answer[0]).toHaveLength(6);
+      expect(String(answer[4]?.[0])).toMatch(/^Volume/);
+      expect(answer[4]?.[1]).toBeGreaterThan(1000);
+    }
+    expect(harvest[4]?.[1]).toBeLessThan(all[4]?.[1] as number);
+  });
+
+  it("has no error in the tables", () => {
+    const shared = ["Point", settings.size] as const;
+    const tables = [
+      plotTable(demo.plotColumn, demo.dbhColumn, demo.volumeColumn, demo.countedPlots, "Point" as never, settings.size),
+      standTable(
+        demo.plotColumn,
+        demo.speciesColumn,
+        demo.dbhColumn,
+        demo.countedPlots,
+        shared[0] as never,
+        shared[1],
+        2,
+      ),
+      stockTable(
+        demo.plotColumn,
+        demo.speciesColumn,
+        demo.dbhColumn,
+        demo.volumeColumn,
+        demo.countedPlots,
+        shared[0] as never,
+        shared[1],
+        2,
+      ),
+      speciesTable(
+        demo.plotColumn,
+        demo.speciesColumn,
+        demo.dbhColumn,
+        demo.volumeColumn,
+        demo.countedPlots,
+        shared[0] as never,
+        shared[1],
+      ),
+    ];
+    for (const table of tables) expect(isClean(table)).toBe(true);
+    const [perPlot] = tables;
+    const volumes = (perPlot ?? []).slice(1).map((row) => [row[4]]) as any[][];
+    expect(volumes).toHaveLength(14);
+    expect(marginOfError(volumes, confidence)).toBeCloseTo(all[4]?.[2] as number, 6);
+    expect(morePlots(volumes, settings.target, confidence)).toBeGreaterThanOrEqual(0);
+  });
+
+  it("scales and saws each of the ten logs", () => {
+    for (const row of logs) {
+      const [small, large, length, deduction] = [log.smallEnd, log.largeEnd, log.length, log.deduction].map(
+        (heading) => [[row[heading] ?? null]],
+      ) as [any[][], any[][], any[][], any[][]];
+      expect(logScale(small, length, settings.rule as never, deduction)[0]?.[0]).toBeGreaterThan(0);
+      const answer = sawYield(small, large, length, demo.boardCells, settings.kerf, demo.pattern, demo.millCells);
+      expect(answer[1]?.[1]).toBeGreaterThan(0);
+      expect(isClean(sawPlan(small, large, length, demo.boardCells, settings.kerf, demo.pattern, demo.millCells))).toBe(
+        true,
+      );
+      expect(isClean(logScaleRules(small, length, deduction))).toBe(true);
+    }
+  });
+
+  it("compares the three ways in the places that the sheet Compare reads", () => {
+    const mbf = (answer: readonly (readonly unknown[])[]) =>
+      (tractTotal(answer[4]?.[1], answer[4]?.[2], settings.acres, settings.acresMargin)[0] ?? []).map(
+        (one) => Number(one) / 1000,
+      );
+    const [volume = NaN, margin = NaN] = mbf(harvest);
+    const [boards = NaN, boardMargin = NaN] = mbf(lumber);
+    const standing = valueRange(volume, margin, 300, 250, 350);
+    const sawn = valueRange(boards, boardMargin, 900, 700, 1000);
+    expect(standing[0]?.[0]).toBeCloseTo(300 * volume, 6);
+    const costs = 120 * volume + 120 * boards;
+    const net = homeSawNet(sawn[0]?.[0], 20 * boards, 15, costs);
+    expect(net[0]?.[0]).toBeCloseTo((sawn[0]?.[0] as number) - 300 * boards - costs, 6);
+    expect(breakEvenPrice(270 * volume, costs + 300 * boards, boards)).toBeGreaterThan(0);
+    const ranked = compareWays([["a"], ["b"], ["c"]], [[1], [2], [3]], [[0], [1], [2]], [[2], [3], [4]]);
+    expect(ranked.map((row) => row[4])).toEqual([
+      "Rank",
+      "Too close to call",
+      "Too close to call",
+      "Too close to call",
+    ]);
+  });
+});
