@@ -1,0 +1,104 @@
+import type { ICommandInfo, IExecutionOptions } from "@univerjs/core";
+import {
+  IActiveDirtyManagerService,
+  IFunctionService,
+  RemoveSuperTableMutation,
+  SetDefinedNameMutation,
+  SetFormulaCalculationStartMutation,
+  SetSuperTableMutation,
+} from "@univerjs/engine-formula";
+import {
+  InsertColMutation,
+  InsertRowMutation,
+  MoveRangeMutation,
+  RemoveColMutation,
+  RemoveRowMutation,
+  SetRangeValuesMutation,
+} from "@univerjs/sheets";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { filter, firstValueFrom, merge, Subject, timeout } from "rxjs";
+import type { Spreadsheet } from "./spreadsheet";
+
+const LONGEST_CALCULATION_MS = 120_000;
+const MOVES_CELLS = new Set(
+  [InsertRowMutation, RemoveRowMutation, InsertColMutation, RemoveColMutation, MoveRangeMutation].map(({ id }) => id),
+);
+
+/** Knows whether the grid's answers are up to date, and keeps the engine from answering out of an old parse. */
+export class Calculation {
+  private awaited = false;
+  private readonly begun = new Subject<void>();
+
+  constructor(
+    private readonly spreadsheet: Spreadsheet,
+    /** Is called when rows, columns or blocks moved, so that what was noted by cell no longer holds. */
+    private readonly cellsMoved: () => void,
+  ) {
+    spreadsheet.api.onCommandExecuted((command, options) => this.follow(command, options));
+  }
+
+  /** Resolves when every formula shows its answer; at once when nothing is being calculated. */
+  async settled(): Promise<void> {
+    while (!this.idle) {
+      await firstValueFrom(
+        merge(this.session.state$, this.begun).pipe(
+          filter(() => this.idle),
+          timeout(LONGEST_CALCULATION_MS),
+        ),
+      );
+      await new Promise((resolve) => setTimeout(resolve, 0));
+    }
+  }
+
+  /** Calculates every formula anew. */
+  all(): void {
+    this.awaited = true;
+    this.spreadsheet.api.getFormula().executeCalculation();
+  }
+
+  private get session() {
+    return this.spreadsheet.injector.get(FormulaCalculationSessionService);
+  }
+
+  private get idle(): boolean {
+    const { started, completed, resultApplied } = this.session.state;
+    return !this.awaited && (!started || (completed && resultApplied));
+  }
+
+  /** The engine starts calculating a tenth of a second after the last change; until then the change is awaited. */
+  private follow({ id, params }: Readonly<ICommandInfo>, options?: IExecutionOptions): void {
+    if (id === SetFormulaCalculationStartMutation.id) {
+      this.awaited = false;
+      this.begun.next();
+      return;
+    }
+    this.forgetParses(id, params as Partial<Record<string, string>> | undefined);
+    if (MOVES_CELLS.has(id)) this.cellsMoved();
+    if (id === SetRangeValuesMutation.id && options?.onlyLocal) return;
+    if (id === SetRangeValuesMutation.id && !changesContent(params)) return;
+    if (this.spreadsheet.injector.get(IActiveDirtyManagerService).get(id)) this.awaited = true;
+  }
+
+  /**
+   * The engine keeps each formula as once parsed, with the table's old extent, or as a lasting #NAME? when the table or
+   * name came later. What is forgotten here is parsed anew.
+   */
+  private forgetParses(id: string, params: Partial<Record<string, string>> | undefined): void {
+    const token =
+      id === SetSuperTableMutation.id || id === RemoveSuperTableMutation.id
+        ? params?.tableName
+        : id === SetDefinedNameMutation.id
+          ? params?.name
+          : undefined;
+    if (token) this.spreadsheet.injector.get(IFunctionService).deleteFormulaAstCacheKey(token);
+  }
+}
+
+const STYLE_TRIGGERS = new Set([
+  "sheet.command.set-style",
+  "sheet.command.set-border",
+  "sheet.command.clear-selection-format",
+]);
+
+const changesContent = (params: object | undefined): boolean =>
+  !STYLE_TRIGGERS.has(String((params as { trigger?: string } | undefined)?.trigger));

@@ -1,0 +1,144 @@
+import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
+import { SetWorksheetColWidthMutation } from "@univerjs/sheets";
+import type { FWorksheet } from "@univerjs/sheets/facade";
+import { meet, type Zone } from "../../../workbook/address";
+import { fromEngine, type Place, toEngine } from "./place";
+import type { Spreadsheet } from "./spreadsheet";
+
+export type PlainValue = string | number | boolean;
+
+/** Reads and writes the cells of the one open workbook. */
+export class Cells {
+  constructor(private readonly spreadsheet: Spreadsheet) {}
+
+  /** Each cell at full precision: what was typed or calculated, or else what a neighbour's answer spilled into it. */
+  values(place: Place): PlainValue[][] {
+    const sheet = this.worksheet(place.sheetId).getSheet();
+    const spilled = this.spilledInto(place.sheetId);
+    return grid(place, (row, column) => {
+      const own = sheet.getCellRaw(row, column);
+      return plain(holdsValue(own) ? own : spilled?.[row]?.[column]);
+    });
+  }
+
+  formulas(place: Place): PlainValue[][] {
+    const values = this.values(place);
+    const formulas = this.range(place).getFormulas();
+    return values.map((row, i) => row.map((value, j) => formulas[i]?.[j] || value));
+  }
+
+  /** What a person sees, number formats applied. */
+  texts(place: Place): string[][] {
+    const values = this.values(place);
+    const shown = this.range(place).getDisplayValues();
+    return values.map((row, i) =>
+      row.map((value, j) => (typeof value === "boolean" ? String(value).toUpperCase() : String(shown[i]?.[j] ?? ""))),
+    );
+  }
+
+  formats(place: Place): string[][] {
+    const formats = this.range(place).getNumberFormats();
+    return formats.map((row) => row.map((format) => format || "General"));
+  }
+
+  /** Changes cells in one step that can be undone; a cell for which nothing is given stays as it is. */
+  write(place: Place, cell: (row: number, column: number) => ICellData | undefined): void {
+    const value: Record<number, Record<number, ICellData>> = {};
+    for (let i = 0; i < place.rows; i += 1) {
+      const line: Record<number, ICellData> = {};
+      for (let j = 0; j < place.columns; j += 1) {
+        const data = cell(i, j);
+        if (data) line[place.column + j] = data;
+      }
+      if (Object.keys(line).length > 0) value[place.row + i] = line;
+    }
+    if (Object.keys(value).length === 0) return;
+    const unitId = this.workbook.getId();
+    const params = { unitId, subUnitId: place.sheetId, value };
+    this.spreadsheet.api.syncExecuteCommand("sheet.command.set-range-values", params);
+  }
+
+  /** By the grid's inner command: its outer one measures the text of every row again, which takes seconds. */
+  async setColumnWidth({ sheetId, ...zone }: Place, pixels: number): Promise<void> {
+    const ranges = [toEngine({ ...zone, row: 0, rows: this.worksheet(sheetId).getMaxRows() })];
+    await this.run(SetWorksheetColWidthMutation.id, { subUnitId: sheetId, ranges, colWidth: pixels });
+  }
+
+  setRowHeight({ sheetId, row, rows }: Place, pixels: number): void {
+    this.worksheet(sheetId).setRowHeightsForced(row, rows, pixels);
+  }
+
+  /** Runs one of the grid's own commands on the open workbook. */
+  async run(command: string, params: object): Promise<boolean> {
+    return this.spreadsheet.api.executeCommand(command, { unitId: this.workbook.getId(), ...params });
+  }
+
+  /** The rectangle into which the formula in this cell spills, or nothing when it stands for itself. */
+  spillFrom(sheetId: string, row: number, column: number): Zone | undefined {
+    const range = this.spreadsheet.formulaData.getArrayFormulaRange()[this.workbook.getId()]?.[sheetId]?.[row]?.[column];
+    if (!range) return undefined;
+    const [[own]] = this.values({ sheetId, row, column, rows: 1, columns: 1 }) as [[PlainValue]];
+    if (own === "#SPILL!") return undefined;
+    return fromEngine(range);
+  }
+
+  /** The smallest rectangle from A1's side that holds every used cell; undefined for an empty sheet. */
+  used(sheetId: string, valuesOnly: boolean): Zone | undefined {
+    let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
+    const include = (row: number, column: number) => {
+      top = Math.min(top, row);
+      left = Math.min(left, column);
+      bottom = Math.max(bottom, row);
+      right = Math.max(right, column);
+    };
+    const sheet = this.worksheet(sheetId).getSheet();
+    sheet.getCellMatrix().forValue((row, column, cell: Nullable<ICellData>) => {
+      if (holdsValue(cell) || cell?.f || cell?.si || (!valuesOnly && cell?.s)) include(row, column);
+    });
+    for (const [row, line] of Object.entries(this.spilledInto(sheetId) ?? {})) {
+      for (const column of Object.keys(line ?? {})) include(Number(row), Number(column));
+    }
+    if (bottom < 0) return undefined;
+    return { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+  }
+
+  /** True when none of the cells holds a value or a formula. */
+  blank(place: Place): boolean {
+    const used = this.used(place.sheetId, true);
+    return !used || !meet(used, place) || this.formulas(place).every((row) => row.every((cell) => cell === ""));
+  }
+
+  range(place: Place) {
+    return this.worksheet(place.sheetId).getRange(toEngine(place));
+  }
+
+  worksheet(sheetId: string): FWorksheet {
+    const sheet = this.workbook.getSheetBySheetId(sheetId);
+    if (!sheet) throw new Error(`There is no sheet with the id ${sheetId}.`);
+    return sheet;
+  }
+
+  get workbook() {
+    const workbook = this.spreadsheet.api.getActiveWorkbook();
+    if (!workbook) throw new Error("No workbook is open.");
+    return workbook;
+  }
+
+  private spilledInto(sheetId: string) {
+    const cells = this.spreadsheet.formulaData.getArrayFormulaCellData()[this.workbook.getId()]?.[sheetId];
+    return cells as Partial<Record<number, Partial<Record<number, ICellData>>>> | undefined;
+  }
+}
+
+const holdsValue = (cell: Nullable<ICellData>): boolean => cell?.v != null || cell?.p != null;
+
+function plain(cell: Nullable<ICellData>): PlainValue {
+  if (cell?.p && cell.v == null) return (cell.p.body?.dataStream ?? "").replace(/\r\n$/, "");
+  if (cell?.v == null) return "";
+  if (cell.t === CellValueType.BOOLEAN) return Boolean(Number(cell.v));
+  if (cell.t === CellValueType.NUMBER) return Number(cell.v);
+  return cell.v;
+}
+
+const grid = <T>({ row, column, rows, columns }: Zone, cell: (row: number, column: number) => T): T[][] =>
+  Array.from({ length: rows }, (_, i) => Array.from({ length: columns }, (__, j) => cell(row + i, column + j)));
