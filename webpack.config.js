@@ -4,6 +4,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 import { tsImport } from "tsx/esm/api";
+import TerserPlugin from "terser-webpack-plugin";
 import MiniCssExtractPlugin from "mini-css-extract-plugin";
 
 const webpack = createRequire(import.meta.url)("webpack");
@@ -95,6 +96,7 @@ export default (env = {}, { mode = "production" } = {}) => {
     context: here,
     devtool: mode === "production" ? false : "source-map",
     performance: { hints: false },
+    optimization: { minimizer: [new TerserPlugin({ extractComments: false })] },
     stats: "errors-warnings",
     resolve: { extensions: [".ts", ".js"] },
     module: {
@@ -136,6 +138,8 @@ export default (env = {}, { mode = "production" } = {}) => {
       name: "embedded",
       target: ["web", "es2020"],
       entry: { embedded: "./src/hosts/embedded/main.ts" },
+      // The grid engine is large: esbuild makes it small in seconds where the default takes minutes.
+      optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false })] },
       output: { path: at("dist/embedded"), filename: "[name].js", chunkFilename: "[name].js", publicPath: "auto" },
       plugins: [
         new MiniCssExtractPlugin({ filename: "[name].css" }),
