@@ -1,9 +1,13 @@
+import { shown } from "../basis/require";
+import { sum, type Step } from "../basis/step";
 import type { LogRule, ScaledLog } from "./logRule";
 import { noPublishedValue } from "./noPublishedValue";
 import { requireLog } from "./requireLog";
 
 const SECTION = 4; // ft [1]
 const TAPER = 0.5; // in per section [1]
+const OF_SQUARE = 0.22; // [1]
+const OF_TOP = 0.71; // [1]
 
 /**
  * Board feet that a 1/8-inch saw takes from a log built of 4-ft sections, each sawn at its own top diameter:
@@ -44,8 +48,37 @@ export function eighthInchSections(rule: LogRule, log: ScaledLog): number {
     n * diameter * diameter + 2 * TAPER * diameter * steps + (TAPER * TAPER * steps * (2 * n - 1)) / 3;
   const rest = length / SECTION - n;
 
-  return 0.22 * sumOfSquares - 0.71 * sumOfTops + rest * section(diameter + n * TAPER); // [1]
+  return OF_SQUARE * sumOfSquares - OF_TOP * sumOfTops + rest * section(diameter + n * TAPER); // [1]
 }
 
 /** One 4-ft section. [1] */
-const section = (top: number) => (0.22 * top - 0.71) * top;
+const section = (top: number) => (OF_SQUARE * top - OF_TOP) * top;
+
+/** The same sum set down section by section, from the small end to the butt. */
+export function eighthInchWorking({ diameter, length }: ScaledLog): readonly Step[] {
+  const steps: Step[] = [];
+  for (let k = 0; k * SECTION < length; k += 1) {
+    const top = diameter + k * TAPER;
+    const share = Math.min(1, length / SECTION - k);
+    const place = `Section ${k + 1}${share < 1 ? ", a short one" : ""}`;
+    steps.push(
+      { sum: sum`${diameter} + ${k} * ${TAPER}`, meaning: `${place}: its top diameter`, value: top, unit: "in" },
+      {
+        sum: sum`(${OF_SQUARE} * ${top} ^ 2 - ${OF_TOP} * ${top}) * ${share}`,
+        meaning: `${place}: its lumber`,
+        value: share * section(top),
+        unit: "bf",
+      },
+    );
+  }
+  const parts = steps.filter(({ unit }) => unit === "bf").map(({ value }) => value);
+  return [
+    ...steps,
+    {
+      sum: parts.map(shown).join(" + "),
+      meaning: "All sections together, with a 1/8-in kerf",
+      value: parts.reduce((total, part) => total + part, 0),
+      unit: "bf",
+    },
+  ];
+}

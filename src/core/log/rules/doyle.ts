@@ -1,4 +1,5 @@
 import { requireAtLeast } from "../../basis/require";
+import { sum } from "../../basis/step";
 import { boardFeet } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { requireLog } from "../requireLog";
@@ -59,6 +60,22 @@ export const doyle: LogRule = {
     requireAtLeast("The Doyle rule", diameter, SLABS_AND_EDGINGS, "in");
 
     return boardFeet((diameter - SLABS_AND_EDGINGS) ** 2 * (length / 16));
+  },
+
+  working({ diameter, length }) {
+    const left = diameter - SLABS_AND_EDGINGS;
+    const side = left / 4;
+    return [
+      {
+        sum: sum`${diameter} - ${SLABS_AND_EDGINGS}`,
+        meaning: "Diameter less slabs and edgings",
+        value: left,
+        unit: "in",
+      },
+      { sum: sum`${left} / 4`, meaning: "A quarter of it", value: side, unit: "in" },
+      { sum: sum`${side} ^ 2`, meaning: "Squared: board feet in each foot of length", value: side ** 2, unit: "bf" },
+      { sum: sum`${side ** 2} * ${length}`, meaning: "Times the length", value: side ** 2 * length, unit: "bf" },
+    ];
   },
 
   round: (volume) => toNearest(1, volume),

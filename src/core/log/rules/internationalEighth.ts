@@ -1,5 +1,5 @@
 import { boardFeet, inchesPerFoot } from "../../basis/units";
-import { eighthInchSections } from "../eighthInchSections";
+import { eighthInchSections, eighthInchWorking } from "../eighthInchSections";
 import type { LogRule } from "../logRule";
 import { toNearest } from "../toNearest";
 
@@ -51,6 +51,8 @@ export const internationalEighth: LogRule = {
   ],
 
   scale: (log) => boardFeet(eighthInchSections(internationalEighth, log)),
+
+  working: eighthInchWorking,
 
   round: (volume) => toNearest(1, volume),
 };

@@ -1,5 +1,6 @@
+import { sum } from "../../basis/step";
 import { boardFeet, inchesPerFoot } from "../../basis/units";
-import { eighthInchSections } from "../eighthInchSections";
+import { eighthInchSections, eighthInchWorking } from "../eighthInchSections";
 import type { LogRule } from "../logRule";
 import { toNearest } from "../toNearest";
 
@@ -52,6 +53,20 @@ export const internationalQuarter: LogRule = {
   ],
 
   scale: (log) => boardFeet(WIDER_KERF * eighthInchSections(internationalQuarter, log)),
+
+  working(log) {
+    const steps = eighthInchWorking(log);
+    const narrow = steps.at(-1)?.value ?? NaN;
+    return [
+      ...steps,
+      {
+        sum: sum`${WIDER_KERF} * ${narrow}`,
+        meaning: "What a 1/4-in kerf leaves of it",
+        value: WIDER_KERF * narrow,
+        unit: "bf",
+      },
+    ];
+  },
 
   round: (volume) => toNearest(5, volume),
 };

@@ -1,8 +1,16 @@
-import { boardFeet } from "../../basis/units";
+import { sum } from "../../basis/step";
+import { boardFeet, type Inches } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { noPublishedValue } from "../noPublishedValue";
 import { requireLog } from "../requireLog";
 import { toNearest } from "../toNearest";
+
+const OF_SQUARE = 0.79; // [1]
+const OF_DIAMETER = 2; // [1]
+const CONSTANT = 4; // [1]
+
+/** Board feet in a log of 16 ft. [1] */
+const sixteenFoot = (diameter: Inches) => OF_SQUARE * diameter * diameter - OF_DIAMETER * diameter - CONSTANT;
 
 /**
  * Scribner log rule as a formula: a smooth curve through the diagrams of 1846.
@@ -22,14 +30,15 @@ import { toNearest } from "../toNearest";
  */
 export const scribner: LogRule = {
   id: "scribner",
-  title: "Scribner",
+  title: "Scribner (from memory)",
+  aliases: ["Scribner", "Scribner formula"],
   fromMemory: true,
   sources: [
     {
       author: "D. Bruce and F. X. Schumacher",
       year: "1950",
       title: "Forest Mensuration",
-      where: "the regression (0.79 D^2 - 2 D - 4) L/16; coefficients and credit from memory, as widely reprinted",
+      where: "[1] the regression (0.79 D^2 - 2 D - 4) L/16; coefficients and credit from memory, as widely reprinted",
       standing: "from memory",
     },
     {
@@ -45,10 +54,28 @@ export const scribner: LogRule = {
   scale(log) {
     const { diameter, length } = log;
     requireLog(log);
-    const sixteenFoot = 0.79 * diameter * diameter - 2 * diameter - 4;
-    if (sixteenFoot < 0) throw noPublishedValue(scribner, log);
+    const bracket = sixteenFoot(diameter);
+    if (bracket < 0) throw noPublishedValue(scribner, log);
 
-    return boardFeet(sixteenFoot * (length / 16));
+    return boardFeet(bracket * (length / 16));
+  },
+
+  working({ diameter, length }) {
+    const bracket = sixteenFoot(diameter);
+    return [
+      {
+        sum: sum`${OF_SQUARE} * ${diameter} ^ 2 - ${OF_DIAMETER} * ${diameter} - ${CONSTANT}`,
+        meaning: "Board feet in a log of 16 ft",
+        value: bracket,
+        unit: "bf",
+      },
+      {
+        sum: sum`${bracket} * ${length} / 16`,
+        meaning: "Times the length, over 16",
+        value: bracket * (length / 16),
+        unit: "bf",
+      },
+    ];
   },
 
   round: (volume) => toNearest(1, volume),

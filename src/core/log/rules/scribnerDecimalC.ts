@@ -1,14 +1,24 @@
+import { shown } from "../../basis/require";
+import { sum } from "../../basis/step";
 import { boardFeet } from "../../basis/units";
 import { scribnerDecimalCTable } from "../../reference/scribnerDecimalCTable";
-import type { LogRule } from "../logRule";
+import type { LogRule, ScaledLog } from "../logRule";
 import { noPublishedValue } from "../noPublishedValue";
 import { requireLog } from "../requireLog";
 import { toNearest } from "../toNearest";
+import { A_HAIR, nearestHalfDown } from "../wholeNumbers";
 
 const { rows, smallestDiameter, lengths, sources } = scribnerDecimalCTable;
 
-/** in, ft: keeps 14.5 in or 16 ft what they are when they come out of a conversion from metric a hair off. */
-const A_HAIR = 1e-9;
+/** Where a log is looked up: the whole inch, and the even foot. */
+const entry = ({ diameter, length }: ScaledLog) => ({
+  inch: Math.ceil(diameter - 0.5 - A_HAIR),
+  evenFoot: 2 * Math.floor((length + A_HAIR) / 2),
+});
+
+/** Tens of board feet; undefined outside the table. */
+const tensAt = ({ inch, evenFoot }: ReturnType<typeof entry>): number | undefined =>
+  rows[inch - smallestDiameter]?.[(evenFoot - lengths[0]) / 2];
 
 /**
  * Scribner Decimal C log rule, read from the short-log table of the Forest Service.
@@ -40,13 +50,38 @@ export const scribnerDecimalC: LogRule = {
   ],
 
   scale(log) {
-    const { diameter, length } = log;
     requireLog(log);
-    const row = rows[Math.ceil(diameter - 0.5 - A_HAIR) - smallestDiameter];
-    const tens = row?.[Math.floor((length + A_HAIR - lengths[0]) / 2)];
+    const tens = tensAt(entry(log));
     if (tens === undefined) throw noPublishedValue(scribnerDecimalC, log);
 
     return boardFeet(10 * tens);
+  },
+
+  working(log) {
+    const { inch, evenFoot } = entry(log);
+    const tens = tensAt({ inch, evenFoot }) ?? NaN;
+    const { diameter, length } = log;
+    return [
+      {
+        sum: `${shown(diameter)} in to the inch`,
+        meaning: "Diameter to the nearest inch, a half down",
+        value: inch,
+        unit: "in",
+      },
+      {
+        sum: `${shown(length)} ft to the even foot`,
+        meaning: "Length dropped to the even foot",
+        value: evenFoot,
+        unit: "ft",
+      },
+      {
+        sum: `table at ${inch} in and ${evenFoot} ft`,
+        meaning: "Read in the printed table",
+        value: tens,
+        unit: "tens of bf",
+      },
+      { sum: sum`${tens} * 10`, meaning: "In board feet", value: 10 * tens, unit: "bf" },
+    ];
   },
 
   round: (volume) => toNearest(volume < 10 ? 5 : 10, volume),
