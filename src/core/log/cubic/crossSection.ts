@@ -1,5 +1,6 @@
 import { InvalidInput } from "../../basis/problem";
-import { requirePositive } from "../../basis/require";
+import { requirePositive, shown } from "../../basis/require";
+import type { Step } from "../../basis/step";
 import { squareFeet, type Inches, type SquareFeet } from "../../basis/units";
 
 const SQUARE_FEET = Math.PI / 576; // of a circle one inch across
@@ -13,6 +14,14 @@ export function crossSection(what: string, diameter: Inches): SquareFeet {
   requirePositive(what, diameter, "in");
   return squareFeet(SQUARE_FEET * diameter * diameter);
 }
+
+/** The same area as a step of a working. */
+export const sectionStep = (meaning: string, diameter: Inches): Step => ({
+  sum: `${shown(Math.PI)} / 576 * ${shown(diameter)} ^ 2`,
+  meaning,
+  value: crossSection("Diameter", diameter),
+  unit: "ft2",
+});
 
 /**
  * Area across a log half way between its ends. [ft2]

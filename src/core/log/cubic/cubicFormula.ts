@@ -1,5 +1,6 @@
 import type { Choice } from "../../basis/choices";
 import type { Source } from "../../basis/source";
+import type { Step } from "../../basis/step";
 import type { CubicFeet, Feet, Inches } from "../../basis/units";
 
 /** A log with its diameters at both ends and, where a formula asks for it, half way between them. */
@@ -16,4 +17,9 @@ export interface CubicFormula extends Choice {
   readonly sources: readonly Source[];
   /** @throws InvalidInput when a diameter that the formula uses is missing, or it or the length is not above 0 */
   volume(log: MeasuredLog): CubicFeet;
+  /**
+   * The way to that figure, step by step; the last step is what volume gives.
+   * Asked only for a log that volume has a value for.
+   */
+  working(log: MeasuredLog): readonly Step[];
 }

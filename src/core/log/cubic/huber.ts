@@ -1,6 +1,7 @@
 import { requirePositive } from "../../basis/require";
-import { cubicFeet } from "../../basis/units";
-import { middleSection } from "./crossSection";
+import { sum } from "../../basis/step";
+import { cubicFeet, inches } from "../../basis/units";
+import { middleSection, sectionStep } from "./crossSection";
 import type { CubicFormula } from "./cubicFormula";
 import { sectionFormulas } from "./sectionFormulas";
 
@@ -25,5 +26,13 @@ export const huber: CubicFormula = {
   volume({ middle, length }) {
     requirePositive("Length", length, "ft");
     return cubicFeet(middleSection(huber.title, middle) * length);
+  },
+
+  working({ middle = inches(NaN), length }) {
+    const half = sectionStep("Area half way between the ends", middle);
+    return [
+      half,
+      { sum: sum`${half.value} * ${length}`, meaning: "Times the length", value: half.value * length, unit: "ft3" },
+    ];
   },
 };

@@ -1,6 +1,7 @@
 import { requirePositive } from "../../basis/require";
-import { cubicFeet } from "../../basis/units";
-import { crossSection, middleSection } from "./crossSection";
+import { sum } from "../../basis/step";
+import { cubicFeet, inches } from "../../basis/units";
+import { crossSection, middleSection, sectionStep } from "./crossSection";
 import type { CubicFormula } from "./cubicFormula";
 import { sectionFormulas } from "./sectionFormulas";
 
@@ -28,5 +29,24 @@ export const newton: CubicFormula = {
     const small = crossSection("Small end", smallEnd);
     const large = crossSection("Large end", largeEnd);
     return cubicFeet(((small + 4 * middleSection(newton.title, middle) + large) / 6) * length);
+  },
+
+  working({ smallEnd, middle = inches(NaN), largeEnd, length }) {
+    const small = sectionStep("Area at the small end", smallEnd);
+    const half = sectionStep("Area half way between the ends", middle);
+    const large = sectionStep("Area at the large end", largeEnd);
+    const mean = (small.value + 4 * half.value + large.value) / 6;
+    return [
+      small,
+      half,
+      large,
+      {
+        sum: sum`(${small.value} + 4 * ${half.value} + ${large.value}) / 6`,
+        meaning: "Weighted mean, the middle counted four times",
+        value: mean,
+        unit: "ft2",
+      },
+      { sum: sum`${mean} * ${length}`, meaning: "Times the length", value: mean * length, unit: "ft3" },
+    ];
   },
 };

@@ -1,6 +1,7 @@
 import { requirePositive } from "../../basis/require";
+import { sum } from "../../basis/step";
 import { cubicFeet } from "../../basis/units";
-import { crossSection } from "./crossSection";
+import { crossSection, sectionStep } from "./crossSection";
 import type { CubicFormula } from "./cubicFormula";
 import { sectionFormulas } from "./sectionFormulas";
 
@@ -35,5 +36,17 @@ export const smalian: CubicFormula = {
   volume({ smallEnd, largeEnd, length }) {
     requirePositive("Length", length, "ft");
     return cubicFeet(((crossSection("Small end", smallEnd) + crossSection("Large end", largeEnd)) / 2) * length);
+  },
+
+  working({ smallEnd, largeEnd, length }) {
+    const small = sectionStep("Area at the small end", smallEnd);
+    const large = sectionStep("Area at the large end", largeEnd);
+    const mean = (small.value + large.value) / 2;
+    return [
+      small,
+      large,
+      { sum: sum`(${small.value} + ${large.value}) / 2`, meaning: "Mean of both", value: mean, unit: "ft2" },
+      { sum: sum`${mean} * ${length}`, meaning: "Times the length", value: mean * length, unit: "ft3" },
+    ];
   },
 };
