@@ -19,7 +19,7 @@ export enum LogRuleName {
   /** (D - 4)^2 L / 16: scales small logs too low and large logs too high */
   doyle = "Doyle",
   /** A smooth formula through the Scribner diagrams */
-  scribner = "Scribner",
+  scribner = "Scribner (from memory)",
   /** The printed table in tens of board feet, 6 to 40 in and 6 to 20 ft */
   scribnerDecimalC = "Scribner Decimal C",
   /** Sections of 4 ft with taper, sawn with a 1/4-in kerf */

@@ -1,5 +1,5 @@
 import { inches, percent, squareFeet } from "../core/basis/units";
-import { logRule } from "../core/log/findLogRule";
+import { smallEndRule } from "../core/log/findLogRule";
 import { basalArea as basalAreaOf } from "../core/tree/basalArea";
 import { formClass as formClassOf, USUAL_FORM_CLASS } from "../core/tree/formClass";
 import { treeLogs as logsOf } from "../core/tree/treeLogs";
@@ -17,7 +17,7 @@ export enum TreeVolumeRule {
   /** Doyle: scales small logs low. */
   Doyle = "Doyle",
   /** Scribner as a smooth formula. */
-  Scribner = "Scribner",
+  Scribner = "Scribner (from memory)",
   /** Scribner Decimal C, from its table. */
   ScribnerDecimalC = "Scribner Decimal C",
   /** International rule for a 1/4 inch saw kerf. */
@@ -82,7 +82,7 @@ export function treeVolume(
   units?: TreeUnits,
 ): any[][] {
   return answered(() => {
-    const scaledBy = logRule(oneText(rule, "Rule"));
+    const scaledBy = smallEndRule(oneText(rule, "Rule"));
     const tree = {
       dbh: measuredDbh(dbh, unitSystem(units)),
       logs: logCount(logs),

@@ -1,4 +1,5 @@
 import { chosen } from "../basis/choices";
+import { InvalidInput } from "../basis/problem";
 import type { LogRule } from "./logRule";
 import { logRules } from "./rules";
 
@@ -8,3 +9,16 @@ import { logRules } from "./rules";
  * @throws InvalidInput naming every rule when it is none of them
  */
 export const logRule = (text: unknown): LogRule => chosen("Rule", text, logRules);
+
+/**
+ * The log rule that a text names, where only the small end of a log is known.
+ *
+ * @throws InvalidInput when it is none of them, or one that is measured elsewhere
+ */
+export const smallEndRule = (text: unknown): LogRule => measuredAtSmallEnd(logRule(text));
+
+/** @throws InvalidInput when the rule wants the diameter of another place */
+export function measuredAtSmallEnd(rule: LogRule): LogRule {
+  if (rule.measuredAt === undefined) return rule;
+  throw new InvalidInput(`${rule.title} needs the ${rule.measuredAt} diameter, but here the small end is given.`);
+}

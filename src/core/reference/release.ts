@@ -3,6 +3,7 @@ export const RELEASED = {
   date: "2026-11-24",
   tables: [
     { file: "scribnerDecimalCTable", title: "Scribner Decimal C log rule", date: "2026-11-24" },
+    { file: "northwestFactors", title: "Scribner board feet per foot, Northwest (from memory)", date: "2026-11-24" },
     { file: "upperLogTaper", title: "Average upper-log taper", date: "2026-11-24" },
   ],
 } as const;

@@ -1,4 +1,4 @@
-import { logRules } from "../../core/log/rules";
+import { menuRules } from "../../core/log/rules";
 import { formats } from "../formats";
 import type { CellValue, EntryRule, SheetPlan } from "../plan";
 import { named, species, SPECIES } from "../tables";
@@ -83,7 +83,7 @@ function settingsOf({ settings, invented }: WorkbookContent): readonly Setting[]
     strict: true,
     message,
   });
-  const rules = logRules.map((rule) => rule.title);
+  const rules = menuRules.map((rule) => rule.title);
 
   return [
     { name: named.stand, label: "Stand", value: settings.stand, unit: "", comment: "Its name on sheets and copies." },

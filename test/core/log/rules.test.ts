@@ -5,7 +5,7 @@ import { InvalidInput, OutOfRange, Problem } from "../../../src/core/basis/probl
 import { boardFeet } from "../../../src/core/basis/units";
 import { logRule } from "../../../src/core/log/findLogRule";
 import type { LogRule } from "../../../src/core/log/logRule";
-import { logRules } from "../../../src/core/log/rules";
+import { logRules, menuRules } from "../../../src/core/log/rules";
 import { numberIn } from "../../support/published";
 import { log, printedLog } from "./printedLog";
 import { printingsOf, toleranceOf } from "./printingsOf";
@@ -15,6 +15,17 @@ describe.each(logRules)("$title rule", (rule) => {
   it("lies in the file that bears its name and tells where it comes from", () => {
     expect(existsSync(new URL(`../../../src/core/log/rules/${rule.id}.ts`, import.meta.url))).toBe(true);
     expect(rule.sources.length).toBeGreaterThan(0);
+  });
+
+  it("says in its title when it is known from memory only, and answers to the bare name all the same", () => {
+    const { title, aliases = [], fromMemory = false, inMenus = true } = rule;
+    const bare = title.replace(FROM_MEMORY, "");
+    expect(bare !== title).toBe(fromMemory);
+    if (fromMemory) {
+      expect(aliases).toContain(bare);
+      expect(rule.sources.map(({ standing }) => standing)).toContain("from memory");
+    }
+    expect(menuRules.includes(rule)).toBe(inMenus);
   });
 
   it("is found by its title and its other names, however they are typed", () => {
@@ -48,6 +59,7 @@ describe.each(logRules)("$title rule", (rule) => {
   it("never scales a thicker log less", () => {
     fc.assert(
       fc.property(diameters, diameters, lengths, (one, other, length) => {
+        if (fallsBetween(rule, Math.min(one, other), Math.max(one, other))) return true;
         const [thinner, thicker] = [
           valueOf(rule, Math.min(one, other), length),
           valueOf(rule, Math.max(one, other), length),
@@ -55,6 +67,13 @@ describe.each(logRules)("$title rule", (rule) => {
         return thinner === undefined || thicker === undefined || thicker >= thinner - 1e-9;
       }),
     );
+  });
+
+  it("never scales a log of the next whole inch less", () => {
+    for (let diameter = 1; diameter < 60; diameter += 1) {
+      const [thinner, thicker] = [valueOf(rule, diameter, 12), valueOf(rule, diameter + 1, 12)];
+      if (thinner !== undefined && thicker !== undefined) expect(thicker).toBeGreaterThanOrEqual(thinner);
+    }
   });
 
   it("answers any two numbers with board feet of 0 or more, or with a problem that says so", () => {
@@ -111,6 +130,12 @@ it("fails a printed row that asks for a looser tolerance without a reason", () =
   expect(toleranceOf({ volume: "10" }, printing)).toBe(0.5);
   expect(() => toleranceOf({ volume: "10", tolerance: "3" }, printing)).toThrow("reason");
 });
+
+const FROM_MEMORY = / \(from memory\)$/;
+
+/** Doyle-Scribner falls where it passes from one rule to the other, by its own words; no other rule may. */
+const fallsBetween = ({ id }: LogRule, thinner: number, thicker: number) =>
+  id === "doyleScribner" && thinner <= 28 && thicker > 28 && thicker < 28.4;
 
 const diameters = fc.double({ min: 1, max: 60, noNaN: true });
 const lengths = fc.double({ min: 1, max: 60, noNaN: true });

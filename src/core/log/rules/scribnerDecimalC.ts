@@ -12,7 +12,7 @@ const { rows, smallestDiameter, lengths, sources } = scribnerDecimalCTable;
 
 /** Where a log is looked up: the whole inch, and the even foot. */
 const entry = ({ diameter, length }: ScaledLog) => ({
-  inch: Math.ceil(diameter - 0.5 - A_HAIR),
+  inch: nearestHalfDown(diameter),
   evenFoot: 2 * Math.floor((length + A_HAIR) / 2),
 });
 
