@@ -1,8 +1,8 @@
 /** A value that can be replaced in part, and tells those who watch it. */
 export interface Store<S extends object> {
-  get(): S;
-  set(change: Partial<S>): void;
-  subscribe(onChange: () => void): () => void;
+  readonly get: () => S;
+  readonly set: (change: Partial<S>) => void;
+  readonly subscribe: (onChange: () => void) => () => void;
 }
 
 export function createStore<S extends object>(first: S): Store<S> {

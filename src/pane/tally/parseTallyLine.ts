@@ -21,10 +21,12 @@ export type ParsedLine =
 export function parseTallyLine(text: string, { species, lastSpecies }: TallyContext): ParsedLine {
   const { line, note } = splitNote(text);
   const words = line.split(/[\s,]+/).filter((word) => word !== "");
-  if (words.length === 0) return note === "" ? { kind: "blank" } : unclear("A note belongs to a tree. Type the tree first.");
+  if (words.length === 0)
+    return note === "" ? { kind: "blank" } : unclear("A note belongs to a tree. Type the tree first.");
 
   const name = takeSpecies(words, species) ?? lastSpecies;
-  if (name === undefined) return unclear("Start with a species, like ro 14.3 2.5. After that a number alone repeats it.");
+  if (name === undefined)
+    return unclear("Start with a species, like ro 14.3 2.5. After that a number alone repeats it.");
 
   const numbers: number[] = [];
   const marks: { x?: number; c?: number } = {};
@@ -64,7 +66,11 @@ function takeSpecies(words: string[], known: readonly KnownSpecies[]): string | 
 
 const MOST_WORDS_IN_A_NAME = 4;
 
-const plain = (text: string) => text.toLowerCase().replace(/[\s\-_]+/g, " ").trim();
+const plain = (text: string) =>
+  text
+    .toLowerCase()
+    .replace(/[\s\-_]+/g, " ")
+    .trim();
 
 /** Takes x2 or c10 off the front. Gives a sentence when it is wrong, "" when it was taken, undefined when it is neither. */
 function takeMark(words: string[], marks: { x?: number; c?: number }): string | undefined {

@@ -120,7 +120,12 @@ describe("whatever is typed", () => {
     logs: fc.option(fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2)),
     count: fc.integer({ min: 1, max: 40 }),
     cull: fc.option(fc.integer({ min: 0, max: 100 })),
-    note: fc.string({ maxLength: 30 }).map((text) => text.trim().replace(/\s+/g, " ").replace(/^\/+\s*/, "")),
+    note: fc.string({ maxLength: 30 }).map((text) =>
+      text
+        .trim()
+        .replace(/\s+/g, " ")
+        .replace(/^\/+\s*/, ""),
+    ),
   });
 
   it("reading never throws, and always says what it made of it", () => {
@@ -138,7 +143,24 @@ describe("whatever is typed", () => {
   });
 
   it("also for strings made of the grammar's own pieces", () => {
-    const pieces = fc.constantFrom("ro", "14", "14.3", "3/10", "/", "/n", "x", "x2", "c", "c5", ",", " ", "  ", ".", "-", "1e9");
+    const pieces = fc.constantFrom(
+      "ro",
+      "14",
+      "14.3",
+      "3/10",
+      "/",
+      "/n",
+      "x",
+      "x2",
+      "c",
+      "c5",
+      ",",
+      " ",
+      "  ",
+      ".",
+      "-",
+      "1e9",
+    );
     fc.assert(
       fc.property(fc.array(pieces, { maxLength: 8 }), (parts) => {
         expect(["blank", "tree", "unclear"]).toContain(parse(parts.join(" "), "ro").kind);

@@ -1,0 +1,76 @@
+import type { KnownSpecies, TallyTree } from "../tally/tallyTree";
+
+/** A tree as it stands in the workbook. */
+export interface SavedTree {
+  /** Row of the Trees table, counted from 0. */
+  readonly row: number;
+  readonly plot: string;
+  readonly tree: TallyTree;
+  readonly volume: number | null;
+  readonly check: string;
+  readonly accepted: string;
+}
+
+export interface SavedPlot {
+  readonly row: number;
+  /** Its number, as text; written back as it stood. */
+  readonly name: string;
+  readonly value: string | number;
+  /** Marked as visited, or as having no trees. */
+  readonly visited: boolean;
+  readonly empty: boolean;
+  readonly check: string;
+}
+
+export interface SavedLog {
+  readonly row: number;
+  readonly name: string;
+  readonly net: number | null;
+  readonly check: string;
+}
+
+/** The cruise that the workbook holds, as the pane needs it. */
+export interface Job {
+  readonly stand: string;
+  readonly acres: number | null;
+  readonly acresMargin: number;
+  readonly method: string;
+  /** Basal area factor [ft2/ac] or plot size [ac]. */
+  readonly size: number;
+  readonly confidence: number;
+  readonly target: number;
+  readonly rule: string;
+  readonly formClass: number;
+  readonly minDbh: number;
+  readonly maxDbh: number;
+  readonly invented: boolean;
+  readonly species: readonly KnownSpecies[];
+  readonly trees: readonly SavedTree[];
+  readonly plots: readonly SavedPlot[];
+  readonly logs: readonly SavedLog[];
+}
+
+export const treesOn = (job: Job, plot: string) => job.trees.filter((one) => samePlot(one.plot, plot));
+
+/** Plots that count in the means, by the rule of the workbook: visited, marked as empty, or with trees on them. */
+export function countedPlots(job: Job): readonly SavedPlot[] {
+  const withTrees = new Set(job.trees.map(({ plot }) => bare(plot)));
+  return job.plots.filter(({ visited, name }) => visited || withTrees.has(bare(name)));
+}
+
+/**
+ * The point to tally next: the one that was begun last and not finished, or else the first without trees behind a
+ * given one, from the top again when there is none.
+ */
+export function nextPoint(job: Job, after = ""): string | undefined {
+  const counted = countedPlots(job);
+  const begun = counted.at(-1);
+  if (after === "" && begun && !begun.visited) return begun.name;
+  const open = job.plots.filter((plot) => !counted.includes(plot) && !samePlot(plot.name, after));
+  const at = job.plots.findIndex(({ name }) => samePlot(name, after));
+  return (open.find((plot) => job.plots.indexOf(plot) > at) ?? open[0])?.name;
+}
+
+export const samePlot = (one: string, other: string) => bare(one) === bare(other);
+
+const bare = (name: string) => name.trim().toLowerCase();

@@ -1,0 +1,92 @@
+import { figure, withMargin } from "../figures";
+import type { ViewName } from "../views/viewNames";
+import { findings } from "./findings";
+import { countedPlots, nextPoint, type Job } from "./job";
+import type { Comparison } from "./readComparison";
+import { measure, type StandAnswers } from "./readStand";
+
+/** A step of the job and how far it is. */
+export interface Step {
+  readonly title: string;
+  readonly state: string;
+  readonly done: boolean;
+  readonly view: ViewName;
+}
+
+export interface Road {
+  readonly steps: readonly Step[];
+  readonly next: { readonly says: string; readonly label: string; readonly view: ViewName };
+}
+
+export function roadOf(job: Job | "none", stand: StandAnswers | undefined, comparison: Comparison | undefined): Road {
+  if (job === "none") return { steps: notStarted, next: planFirst };
+  const taken = countedPlots(job).length;
+  const all = job.plots.length;
+  const open = findings(job).filter(({ accepted }) => accepted === "").length;
+  const volume = stand && measure(stand.summary, "Volume");
+  const ways = comparison?.ways.length ?? 0;
+  const steps: readonly Step[] = [
+    { title: "Plan", state: planned(job), done: all > 0, view: "plan" },
+    {
+      title: "Tally",
+      state: `${taken} of ${all} points, ${trees(job)}`,
+      done: all > 0 && taken === all,
+      view: "tally",
+    },
+    {
+      title: "Check",
+      state: open > 0 ? `${open} to look at` : "nothing to look at",
+      done: open === 0 && taken > 0,
+      view: "check",
+    },
+    {
+      title: "Stand",
+      state: volume
+        ? `${withMargin(volume)} bf per acre`
+        : open > 0
+          ? "mend the odd entries first"
+          : "needs two points with trees",
+      done: Boolean(volume?.margin) && taken === all,
+      view: "stand",
+    },
+    { title: "Logs and lumber", state: lumber(job, stand), done: Boolean(stand?.tractLumber), view: "stand" },
+    { title: "Compare", state: ways > 0 ? `${ways} ways` : "add prices", done: ways > 0, view: "compare" },
+    { title: "Share", state: "make a copy without formulas", done: false, view: "share" },
+  ];
+  return { steps, next: nextOf(job, taken, all, open) };
+}
+
+function nextOf(job: Job, taken: number, all: number, open: number): Road["next"] {
+  if (all === 0) return planFirst;
+  const point = nextPoint(job);
+  if (point)
+    return { says: `enter point ${point}`, label: taken === 0 ? "Start the tally" : "Continue", view: "tally" };
+  if (open > 0)
+    return { says: `look at ${open === 1 ? "one odd entry" : `${open} odd entries`}`, label: "Check", view: "check" };
+  return { says: "see what the stand holds", label: "Stand", view: "stand" };
+}
+
+const planFirst = { says: "plan how many points to take", label: "Plan the cruise", view: "plan" } as const;
+
+const planned = ({ plots, method, size }: Job) =>
+  `${plots.length} points, ${method === "Fixed" ? `plots of ${size} acre` : `BAF ${size}`}`;
+
+const trees = (job: Job) => {
+  const count = job.trees.reduce((sum, { tree }) => sum + tree.count, 0);
+  return count === 1 ? "1 tree" : `${figure(count)} trees`;
+};
+
+function lumber(job: Job, stand: StandAnswers | undefined): string {
+  const logs = `${job.logs.length} ${job.logs.length === 1 ? "log" : "logs"} scaled`;
+  return stand?.tractLumber ? `${withMargin(stand.tractLumber)} bf of lumber, ${logs}` : logs;
+}
+
+const notStarted: readonly Step[] = [
+  { title: "Plan", state: "not started", done: false, view: "plan" },
+  { title: "Tally", state: "type it, or paste it", done: false, view: "tally" },
+  { title: "Check", state: "not started", done: false, view: "check" },
+  { title: "Stand", state: "not started", done: false, view: "stand" },
+  { title: "Logs and lumber", state: "not started", done: false, view: "stand" },
+  { title: "Compare", state: "not started", done: false, view: "compare" },
+  { title: "Share", state: "not started", done: false, view: "share" },
+];

@@ -1,0 +1,111 @@
+import "./styles/pane.css";
+import "./styles/fields.css";
+import "./styles/views.css";
+import { nothing, render } from "lit";
+import type { WorkbookHost } from "../workbook/host";
+import { firstState } from "./paneState";
+import type { Pane } from "./pane";
+import { planOf } from "./plan/planOf";
+import { createRefresher } from "./refresher";
+import { createRunner } from "./runner";
+import { sentence } from "./sentence";
+import { createStore } from "./store";
+import type { DraftStore } from "./tally/draft";
+import { createTallyDesk } from "./tally/tallyDesk";
+import { followTheme } from "./theme/followTheme";
+import type { PaneTheme } from "./theme/paneThemes";
+import { frame } from "./views/frame";
+import type { ViewName } from "./views/viewNames";
+import { views } from "./views/views";
+
+export interface PaneOptions {
+  /** Left out, the pane follows the system. */
+  readonly theme?: PaneTheme;
+  readonly view?: ViewName;
+  /** Where half-typed lines are kept; left out, nowhere. */
+  readonly drafts?: DraftStore;
+}
+
+export interface PaneHandle {
+  /** Opens a view, as a button outside the pane asks for it. */
+  readonly show: (view: ViewName) => void;
+  readonly setTheme: (theme: PaneTheme | undefined) => void;
+  /** Reads the workbook again. */
+  readonly refresh: () => Promise<void>;
+  readonly dispose: () => void;
+}
+
+/** Puts the task pane into an element, over whichever spreadsheet the host stands for. */
+export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOptions = {}): PaneHandle {
+  const store = createStore({ ...firstState, view: options.view ?? firstState.view });
+  const theme = followTheme(root, options.theme);
+  root.classList.add("woodlot-pane");
+
+  let openStand: string | undefined;
+  const refresher = createRefresher(store, host, (job) => {
+    desk.settle();
+    if (openStand === job.stand) return;
+    openStand = job.stand;
+    store.set({ plan: planOf(job) });
+    desk.restore();
+  });
+  const say = (said: string) => store.set({ said });
+  const desk = createTallyDesk({ store, host, drafts: options.drafts, refresh: refresher.refresh, say });
+
+  const focusLater = (selector: string) =>
+    queueMicrotask(() => root.querySelector<HTMLElement>(selector)?.focus({ preventScroll: false }));
+  const go = (view: ViewName) => {
+    store.set({ view, menuOpen: false, said: "", problem: "", question: undefined, welcomed: true });
+    focusLater(view === "tally" && root.querySelector("#tally-line") ? "#tally-line" : "#pane-title");
+  };
+  const pane: Pane = {
+    host,
+    desk,
+    get state() {
+      return store.get();
+    },
+    set: store.set,
+    go,
+    say,
+    run: createRunner(store),
+    refresh: refresher.refresh,
+  };
+
+  const draw = () => render(frame(pane, views[pane.state.view](pane)), root);
+  const stopDrawing = store.subscribe(draw);
+  draw();
+  void refresher.refresh();
+
+  let stopWatching: (() => void) | undefined;
+  let gone = false;
+  host
+    .watch(() => refresher.soon())
+    .then(
+      (stop) => (gone ? stop() : (stopWatching = stop)),
+      (problem: unknown) => store.set({ problem: sentence(problem) }),
+    );
+  const onKey = (event: KeyboardEvent) => onPaneKey(event, pane);
+  root.addEventListener("keydown", onKey);
+
+  return {
+    show: go,
+    setTheme: theme.ask,
+    refresh: refresher.refresh,
+    dispose() {
+      gone = true;
+      stopWatching?.();
+      stopDrawing();
+      refresher.stop();
+      theme.stop();
+      root.removeEventListener("keydown", onKey);
+      render(nothing, root);
+    },
+  };
+}
+
+/** Keys that hold anywhere in the pane: Escape closes the menu, or goes back. */
+function onPaneKey(event: KeyboardEvent, { set, go, state: { menuOpen, view } }: Pane): void {
+  if (event.key !== "Escape" || event.defaultPrevented) return;
+  if (menuOpen) set({ menuOpen: false });
+  else if (view !== "home") go("home");
+}

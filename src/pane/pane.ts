@@ -1,0 +1,20 @@
+import type { WorkbookHost } from "../workbook/host";
+import type { PaneState } from "./paneState";
+import type { TallyDesk } from "./tally/tallyDesk";
+import type { ViewName } from "./views/viewNames";
+
+/** What every view is given: what to show, and what it may ask for. */
+export interface Pane {
+  readonly host: WorkbookHost;
+  readonly desk: TallyDesk;
+  /** As it is now, not as it was when the view was drawn. */
+  readonly state: PaneState;
+  readonly set: (change: Partial<PaneState>) => void;
+  readonly go: (view: ViewName) => void;
+  /** Does some work with the workbook: shows the verb when it takes long, and the reason when it fails. True when done. */
+  readonly run: (doing: string, work: () => Promise<void>) => Promise<boolean>;
+  /** Reads the workbook again. */
+  readonly refresh: () => Promise<void>;
+  /** Tells a screen reader, politely. */
+  readonly say: (sentence: string) => void;
+}

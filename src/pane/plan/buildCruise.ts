@@ -1,0 +1,15 @@
+import { emptyWorkbook } from "../../workbook/emptyWorkbook";
+import type { Pane } from "../pane";
+import { layAsking } from "./layAsking";
+import type { PlanReading } from "./readPlan";
+import { speciesList } from "./speciesList";
+
+/** Builds the workbook of a cruise of one's own, and goes on to the tally. */
+export async function buildCruise(pane: Pane, { settings, points }: PlanReading): Promise<void> {
+  if (!settings || points === undefined) return;
+  const sheets = emptyWorkbook({ settings, plots: points, species: speciesList(pane.state.plan.species) });
+  await layAsking(pane, sheets, "Building the workbook", () => {
+    pane.go("tally");
+    pane.say(`The workbook is built, with ${points} points to visit.`);
+  });
+}

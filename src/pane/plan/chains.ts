@@ -1,0 +1,2 @@
+/** A surveyor's chain. [ft] */
+export const feetPerChain = 66;

@@ -1,0 +1,52 @@
+import type { WorkbookHost } from "../workbook/host";
+import { readComparison } from "./job/readComparison";
+import type { Job } from "./job/job";
+import { readJob } from "./job/readJob";
+import { readStand } from "./job/readStand";
+import type { PaneState } from "./paneState";
+import { sentence } from "./sentence";
+import type { Store } from "./store";
+
+const SETTLES_IN = 400; // ms, so that a burst of changes is read once
+
+/** Keeps the pane's picture of the workbook fresh: on demand, and a moment after anyone changed a cell. */
+export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onJob: (job: Job) => void) {
+  let reading: Promise<void> | undefined;
+  let again = false;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const readOnce = async () => {
+    try {
+      const job = await readJob(host);
+      store.set({ job: job ?? "none", problem: "" });
+      if (!job) return;
+      onJob(job);
+      const [stand, comparison] = await Promise.all([readStand(host), readComparison(host)]);
+      store.set({ stand, comparison });
+    } catch (problem) {
+      store.set({ problem: sentence(problem) });
+    }
+  };
+
+  /** Reads now; when a reading is under way it may have begun too early, so one more follows it. */
+  const refresh = async (): Promise<void> => {
+    again = true;
+    reading ??= (async () => {
+      while (again) {
+        again = false;
+        await readOnce();
+      }
+      reading = undefined;
+    })();
+    return reading;
+  };
+
+  return {
+    refresh,
+    soon() {
+      clearTimeout(timer);
+      timer = setTimeout(() => void refresh(), SETTLES_IN);
+    },
+    stop: () => clearTimeout(timer),
+  };
+}

@@ -1,0 +1,67 @@
+import { html, nothing } from "lit";
+import { styleMap } from "lit/directives/style-map.js";
+import { actionButton } from "../components/actionButton";
+import { cautionOn } from "../components/cautionOn";
+import { emptyState } from "../components/emptyState";
+import { message } from "../components/message";
+import { figure } from "../figures";
+import type { Way } from "../job/readComparison";
+import type { Pane } from "../pane";
+
+/** The ways to sell, side by side with their ranges, as the sheet Compare has them. */
+export function compareView(pane: Pane) {
+  const { comparison, job } = pane.state;
+  const go = (sheet: string, label: string) =>
+    actionButton({
+      label,
+      onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet, at: "A1" })),
+    });
+  if (job === undefined || job === "none") {
+    return emptyState(
+      "Three ways to sell will stand here side by side once there is a cruise and a few prices.",
+      actionButton({ label: "Plan the cruise", kind: "main", onPress: () => pane.go("plan") }),
+    );
+  }
+  if (!comparison || comparison.ways.length === 0) {
+    return emptyState(
+      "No comparison yet: fill in the prices and the costs on the sheet Prices.",
+      go("Prices", "Go to Prices"),
+    );
+  }
+  const notice = comparison.priceNotice;
+  return html`
+    ${notice ? message({ kind: "warning", text: `Prices: ${notice}` }) : nothing} ${waysList(comparison.ways)}
+    ${comparison.verdict ? html`<p class="meaning">${comparison.verdict}</p>` : nothing}
+    <div class="actions">${go("Compare", "Go to Compare")} ${go("Prices", "Go to Prices")}</div>
+    ${cautionOn("Prices")} ${cautionOn("Tax")} ${cautionOn("Forester")}
+  `;
+}
+
+/** Each way with its value in figures, and a bar from low to high on one scale. */
+export function waysList(ways: readonly Way[]) {
+  const numbers = ways.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]);
+  const [least, most] = [Math.min(0, ...numbers), Math.max(1, ...numbers)];
+  const share = (value: number) => `${((100 * (value - least)) / (most - least)).toFixed(1)}%`;
+  return html`<ul class="ways">
+    ${ways.map(
+      ({ name, value, low, high, verdict }) =>
+        html`<li>
+          <span class="way-name">${name}</span> <strong>${dollars(value)}</strong>
+          <span class="range">
+            ${low === null || high === null ? nothing : `${dollars(low)} to ${dollars(high)}`}${
+              verdict ? ` · ${/^\d+$/.test(verdict) ? `rank ${verdict}` : verdict.toLowerCase()}` : ""
+            }
+          </span>
+          <span class="bar" aria-hidden="true">
+            <span
+              class="bar-range"
+              style=${styleMap({ left: share(low ?? value), right: `calc(100% - ${share(high ?? value)})` })}
+            ></span>
+            <span class="bar-value" style=${styleMap({ left: share(value) })}></span>
+          </span>
+        </li>`,
+    )}
+  </ul>`;
+}
+
+const dollars = (value: number) => `${value < 0 ? "-" : ""}$${figure(Math.abs(value))}`;

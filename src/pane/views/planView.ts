@@ -1,0 +1,139 @@
+import { html, nothing } from "lit";
+import { live } from "lit/directives/live.js";
+import { menuRules } from "../../core/log/rules";
+import { actionButton } from "../components/actionButton";
+import { choiceField } from "../components/choiceField";
+import { radioField } from "../components/radioField";
+import { textField } from "../components/textField";
+import { figure } from "../figures";
+import { feetPerChain } from "../plan/chains";
+import { buildCruise } from "../plan/buildCruise";
+import { measuredVariation } from "../plan/measuredVariation";
+import { gauges, mixtures, type PlanForm } from "../plan/planForm";
+import { readPlan, variationOf } from "../plan/readPlan";
+import type { Pane } from "../pane";
+
+/** Acres, how mixed, the margin one can live with: and from them points, gauge, spacing, and the workbook itself. */
+export function planView(pane: Pane) {
+  const { plan } = pane.state;
+  const measured = measuredVariation(pane.state.stand);
+  const reading = readPlan(plan, measured);
+  const set = (change: Partial<PlanForm>) => pane.set({ plan: { ...plan, ...change } });
+  const box = (field: keyof typeof reading.problems, label: string, unit: string, hint?: string) =>
+    textField({
+      id: `plan-${field}`,
+      label,
+      unit,
+      numeric: true,
+      value: field === "variation" ? variationOf(plan, measured) : plan[field],
+      onInput: (value) => set({ [field]: value }),
+      problem: reading.problems[field],
+      ...(hint && { hint }),
+    });
+
+  return html`
+    ${textField({ id: "plan-stand", label: "Stand", value: plan.stand, onInput: (stand) => set({ stand }) })}
+    <div class="pair">${box("acres", "Acres", "ac")} ${box("acresMargin", "Give or take", "ac")}</div>
+
+    <h2>How many points</h2>
+    ${radioField({
+      name: "plan-mixture",
+      label: "How mixed is the stand?",
+      options: mixtures,
+      value: plan.mixture,
+      onChoose: (id) =>
+        set({ mixture: id, variation: String(mixtures.find((one) => one.id === id)?.variation ?? plan.variation) }),
+    })}
+    ${box("variation", "Variation between points (CV)", "%", variationHint(measured))}
+    <div class="pair">${box("target", "Margin you can live with", "%")} ${box("confidence", "Confidence", "%")}</div>
+    <p class="answer">
+      ${
+        reading.needed === undefined
+          ? "Fill in the boxes above to see how many points that takes."
+          : html`<strong>${figure(reading.needed)} points</strong> for that margin`
+      }
+    </p>
+    <details class="why">
+      <summary>Why that many?</summary>
+      <p>
+        A mean of n points is off by about t × CV / √n. The number here is the smallest n for which that is not more
+        than your margin, with t read again for each n. The more the points differ, and the smaller the margin, the more
+        points.
+      </p>
+    </details>
+
+    <h2>Gauge</h2>
+    ${box("expected", "Basal area you expect", "ft² per acre", "90 is a guess of ours; your own look at the stand is better.")}
+    ${choiceField({
+      id: "plan-gauge",
+      label: "Basal area factor (BAF)",
+      options: gauges.map((gauge) => ({ id: String(gauge), title: gaugeTitle(gauge, plan.expected) })),
+      value: plan.gauge,
+      onChoose: (gauge) => set({ gauge }),
+      hint: "Trees per point = basal area ÷ BAF. Enough to tell points apart, few enough to count without slips.",
+    })}
+
+    <h2>Points and workbook</h2>
+    ${textField({
+      id: "plan-points",
+      label: "Points to take",
+      numeric: true,
+      value: plan.points === "" && reading.needed !== undefined ? String(reading.points ?? "") : plan.points,
+      onInput: (points) => set({ points }),
+      problem: reading.problems.points,
+    })}
+    <p class="answer">
+      ${
+        reading.spacing === undefined
+          ? "Type the acres to see how far apart the points are."
+          : html`Spacing <strong>${figure(reading.spacing)} ft</strong> = ${figure(reading.spacing / feetPerChain, 1)}
+              chains, on a square grid`
+      }
+    </p>
+    ${choiceField({
+      id: "plan-rule",
+      label: "Log rule",
+      options: menuRules.map(({ title }) => ({ id: title, title })),
+      value: plan.rule,
+      onChoose: (rule) => set({ rule }),
+    })}
+    ${box("formClass", "Form class", "%", "78 where you have not measured your own.")}
+    <details class="more">
+      <summary>Species codes</summary>
+      <div class="field">
+        <label for="plan-species">One a line: code, then name</label>
+        <textarea
+          id="plan-species"
+          rows="6"
+          .value=${live(plan.species)}
+          @input=${(event: Event) => set({ species: (event.target as HTMLTextAreaElement).value })}
+        ></textarea>
+      </div>
+    </details>
+    <div class="actions">
+      ${actionButton({
+        label: "Build workbook",
+        kind: "main",
+        disabled: reading.settings === undefined,
+        onPress: () => void buildCruise(pane, reading),
+      })}
+    </div>
+    ${
+      reading.settings === undefined
+        ? html`<p class="hint">
+            ${plan.acres.trim() === "" ? "Type the acres first." : "Mend the boxes marked above first."}
+          </p>`
+        : nothing
+    }
+  `;
+}
+
+const variationHint = (measured: number | undefined) =>
+  measured === undefined
+    ? "25, 45 and 65 are guesses of ours to start from."
+    : `Your own points vary by ${figure(measured)} %; that counts for more than a guess.`;
+
+function gaugeTitle(gauge: number, expected: string): string {
+  const basalArea = Number(expected);
+  return basalArea > 0 ? `${gauge}: about ${figure(basalArea / gauge, 1)} trees per point` : String(gauge);
+}

@@ -1,0 +1,122 @@
+import { html, nothing } from "lit";
+import { actionButton } from "../components/actionButton";
+import { cautionOn } from "../components/cautionOn";
+import { section } from "../components/section";
+import { emptyState } from "../components/emptyState";
+import { waiting } from "../components/waiting";
+import { figure, roundedTo } from "../figures";
+import { findings } from "../job/findings";
+import type { Job } from "../job/job";
+import { jobTitle } from "../job/jobTitle";
+import { measure, type Estimated, type StandAnswers } from "../job/readStand";
+import type { Pane } from "../pane";
+import { waysList } from "./compareView";
+import { standCharts } from "./standCharts";
+
+/** What the stand holds, each number with its margin, read from the workbook. */
+export function standView(pane: Pane) {
+  const { job, stand } = pane.state;
+  if (job === undefined || job === "none") {
+    return emptyState(
+      "What the stand holds will be here once points are tallied.",
+      actionButton({ label: "Plan the cruise", kind: "main", onPress: () => pane.go("plan") }),
+    );
+  }
+  if (!stand) return pane.state.problem ? html`` : waiting("Reading the sheet Stand");
+  if (stand.summary.length === 0) {
+    const odd = findings(job).some(({ accepted }) => accepted === "");
+    return emptyState(
+      stand.lacking,
+      actionButton({
+        label: odd ? "Check" : "Tally trees",
+        kind: "main",
+        onPress: () => pane.go(odd ? "check" : "tally"),
+      }),
+    );
+  }
+  return html`
+    <p class="job">${jobTitle(job)}: ${pointsCounted(stand)}, ${job.confidence} % confident</p>
+    <dl class="estimates">${perAcre(stand).map(estimateLine)}</dl>
+    ${cautionOn("Estimate")} ${section("Whole stand", wholeStand(job, stand))}
+    <p class="meaning">
+      If you did this cruise many times, about ${job.confidence} of 100 such ranges would hold the true figure.
+    </p>
+    <p class="more-points">${further(job, stand)}</p>
+    ${standCharts(stand)} ${section("What it may bring", value(pane))}
+  `;
+}
+
+const pointsCounted = ({ points }: StandAnswers) => {
+  const empty = points.filter(({ trees }) => trees === 0).length;
+  return `${figure(points.length)} points${empty > 0 ? ` (${empty} empty, counted)` : ""}`;
+};
+
+/** The measures in the order in which people ask for them, with the units that they are shown in. */
+const measures = [
+  { begins: "Volume", title: "Volume", unit: "bf per acre" },
+  { begins: "Basal area", title: "Basal area", unit: "ft² per acre" },
+  { begins: "Trees", title: "Trees", unit: "per acre" },
+  { begins: "Quadratic", title: "Mean diameter (QMD)", unit: "in" },
+] as const;
+
+interface Line {
+  readonly title: string;
+  readonly unit: string;
+  readonly estimated: Estimated;
+}
+
+const perAcre = ({ summary }: StandAnswers): readonly Line[] =>
+  measures.flatMap(({ begins, title, unit }) => {
+    const estimated = measure(summary, begins);
+    return estimated ? [{ title, unit, estimated }] : [];
+  });
+
+/** Number and margin as one object, and the range below them. */
+function estimateLine({ title, unit, estimated }: Line) {
+  const { value, margin, percent, low, high } = estimated;
+  const show = roundedTo(margin);
+  return html`<div class="estimate">
+    <dt>${title}</dt>
+    <dd>
+      <span class="number"
+        ><strong>${show(value)}</strong>${margin === null ? nothing : html` ± ${show(margin)}`}
+        <span class="unit">${unit}</span></span
+      >
+      <span class="range">
+        ${
+          low === null || high === null
+            ? "no margin yet: it takes 2 points"
+            : `${show(low)} to ${show(high)}${percent === null ? "" : `, give or take ${figure(percent)} %`}`
+        }
+      </span>
+    </dd>
+  </div>`;
+}
+
+function wholeStand(job: Job, { tract, tractHarvest, tractLumber }: StandAnswers) {
+  const lines: readonly Line[] = [
+    { title: "All trees", unit: "bf", estimated: tract },
+    { title: "Harvest (all but Take = No)", unit: "bf", estimated: tractHarvest },
+    { title: "Lumber that harvest should saw out to", unit: "bf", estimated: tractLumber },
+  ].flatMap(({ estimated, ...line }) => (estimated ? [{ ...line, estimated }] : []));
+  if (lines.length === 0)
+    return html`<p class="hint">
+      ${job.acres ? "The sheet has no total yet." : "Give the acres on the sheet Setup."}
+    </p>`;
+  return html`<dl class="estimates">${lines.map(estimateLine)}</dl>`;
+}
+
+function further({ target }: Job, { morePoints, summary }: StandAnswers): string {
+  if (morePoints === undefined || !measure(summary, "Volume")?.margin) return "";
+  if (morePoints === 0) return `The volume is within the ${target} % you said you can live with.`;
+  return `To reach ${target} %: about ${figure(morePoints)} more ${morePoints === 1 ? "point" : "points"}.`;
+}
+
+function value(pane: Pane) {
+  const { comparison } = pane.state;
+  if (!comparison || comparison.ways.length === 0) {
+    return html`<p class="hint">Fill in the sheet Prices, and three ways to sell stand here with their ranges.</p>`;
+  }
+  return html`${waysList(comparison.ways)}
+  ${actionButton({ label: "Compare", name: "Compare the ways to sell", onPress: () => pane.go("compare") })}`;
+}

@@ -1,0 +1,13 @@
+/** The views of the pane; each has a title for the menu and the heading. */
+export const viewTitles = {
+  home: "Home",
+  plan: "Plan the cruise",
+  tally: "Tally trees",
+  paste: "Paste a tally",
+  check: "Check",
+  stand: "Stand",
+  compare: "Compare",
+  share: "Share",
+} as const;
+
+export type ViewName = keyof typeof viewTitles;
