@@ -14,6 +14,7 @@ export const demoContent: WorkbookContent = {
     ...usualSettings,
     stand: "Demo woodlot - invented",
     acres: 32,
+    target: 10,
     size: 10,
     rule: "International 1/4",
     formClass: 78,

@@ -19,6 +19,8 @@ export interface BlockPlan {
   readonly style?: StyleName;
   /** Number format of every cell of the block. */
   readonly format?: string;
+  /** Long texts are broken into lines as wide as their column. */
+  readonly wrapped?: boolean;
 }
 
 /** A cell that formulas and the pane know by name. */
@@ -72,6 +74,8 @@ export interface SpillPlan {
   readonly headings?: number;
   /** Number format by column of the zone, first column first. */
   readonly formats?: readonly string[];
+  /** Number format of a whole row of the answer but its first cell, where it differs; rows are counted from its heading. */
+  readonly rowFormats?: Readonly<Record<number, string>>;
 }
 
 export interface EntryRulePlan {

@@ -2,7 +2,7 @@ import { zoneAt } from "../../workbook/address";
 import type { EntryRule, PlannedCell, SheetPlan, SpillPlan, TablePlan } from "../../workbook/plan";
 import { cellStyle } from "../../workbook/styles";
 import { tableZone } from "../../workbook/zones";
-import { even, planned } from "./cellValues";
+import { even, filledWith, planned } from "./cellValues";
 import { validationOf } from "./entryRules";
 import { blockRange, hasFormula, ROWS_TO_COME, runsOf } from "./layValues";
 
@@ -42,6 +42,10 @@ function laySpill(sheet: Excel.Worksheet, spill: SpillPlan): void {
     const deep = Math.min(rows - below, Math.ceil(FORMATTED / formats.length));
     const zone = sheet.getRangeByIndexes(row + below, column, deep, formats.length);
     zone.numberFormat = Array.from({ length: deep }, () => [...formats]);
+  }
+  for (const [line, format] of Object.entries(spill.rowFormats ?? {})) {
+    const cells = sheet.getRangeByIndexes(row + Number(line), column + 1, 1, columns - 1);
+    cells.numberFormat = filledWith(1, columns - 1, format);
   }
   sheet.getRange(spill.at).formulas = [[spill.formula]];
 }

@@ -7,6 +7,9 @@ import { even, filledWith, planned, toExcel } from "./cellValues";
 /** Rows below a table that are dressed for what will be typed there, where the spreadsheet does not do it itself. */
 export const ROWS_TO_COME = 200;
 
+/** Characters that the button in a heading covers. */
+const FILTER_BUTTON = 5;
+
 const TABLE_STYLE = "TableStyleLight1";
 
 /** Everything that other formulas refer to: values, tables, names. Formulas come later, when all of it is there. */
@@ -21,7 +24,9 @@ function layWidths(sheet: Excel.Worksheet, { widths, tables }: SheetPlan): void 
   const wanted = new Map(widths.map((width, column) => [column, width]));
   for (const table of tables) {
     const { column } = zoneAt(table.at);
-    table.columns.forEach(({ width }, i) => wanted.set(column + i, width));
+    table.columns.forEach(({ width, heading }, i) => {
+      wanted.set(column + i, Math.max(width, heading.length + FILTER_BUTTON));
+    });
   }
   for (const [column, width] of wanted) sheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = pointsWide(width);
 }
@@ -42,6 +47,10 @@ function layBlock(sheet: Excel.Worksheet, block: BlockPlan): void {
   const cells = even<PlannedCell>(block.cells, null);
   if (block.style) range.style = cellStyle(block.style);
   if (block.format !== undefined) range.numberFormat = filledWith(cells.length, cells[0]?.length ?? 0, block.format);
+  if (block.wrapped) {
+    range.format.wrapText = true;
+    range.format.verticalAlignment = "Top";
+  }
   if (!hasFormula(block)) range.values = cells.map((row) => row.map(planned));
 }
 

@@ -1,8 +1,8 @@
-import { call, column } from "../formula";
+import { call, column, lookedUp } from "../formula";
 import { formats } from "../formats";
 import type { Formula, PlannedCell, SheetPlan } from "../plan";
 import { cost, costItems, COSTS, named, out, price, PRICES, products } from "../tables";
-import { across, down, quoted, sheetPlan } from "./sheetParts";
+import { across, cautionLine, down, quoted, sheetPlan } from "./sheetParts";
 import { tractCells } from "./stand";
 
 export const COMPARE = "Compare";
@@ -35,13 +35,7 @@ export function compareSheet(): SheetPlan {
         style: "Title",
       },
       down("A2", "Computed", [{ formula: verdict() }]),
-      down(
-        "A3",
-        "Note",
-        ["Estimate", "Forester", "Tax", "Ungraded lumber"].map((topic) => ({
-          formula: `=${call("CAUTIONOF", quoted(topic))}`,
-        })),
-      ),
+      down("A3", "Note", ["Estimate", "Forester", "Tax", "Ungraded lumber"].map(cautionLine)),
 
       across("A8", "Heading", ["Volume of the harvest, MBF", ...rising, "Margin +/-"]),
       down("A9", "Computed", ["By the log rule", "Lumber, sawn on your mill"]),
@@ -79,7 +73,9 @@ export function compareSheet(): SheetPlan {
       down(
         "C18",
         "Unit",
-        Object.values(costItems).map((item) => ({ formula: lookedUp(COSTS, cost.item, item, cost.unit) })),
+        Object.values(costItems).map((item) => ({
+          formula: `=${lookedUp(COSTS, cost.unit, cost.item, quoted(item))}`,
+        })),
       ),
 
       across("A25", "Heading", ["1 Sell standing, $", ...rising]),
@@ -156,17 +152,12 @@ export function compareSheet(): SheetPlan {
   });
 }
 
-const lookedUp = (table: string, key: string, word: string, wanted: string) =>
-  `=IFERROR(INDEX(${column(table, wanted)},MATCH(${quoted(word)},${column(table, key)},0))&"","")`;
-
-const priceOf = (product: string, level: string): PlannedCell => {
-  if (level === price.unit) return { formula: lookedUp(PRICES, price.product, product, level) };
-  const cell = `INDEX(${column(PRICES, level)},MATCH(${quoted(product)},${column(PRICES, price.product)},0))`;
-  return { formula: `=IFERROR(IF(${cell}="","",${cell}),"")` };
-};
+const priceOf = (product: string, level: string): PlannedCell => ({
+  formula: `=${lookedUp(PRICES, level, price.product, quoted(product))}`,
+});
 
 const costOf = (item: string): PlannedCell => ({
-  formula: `=IFERROR(INDEX(${column(COSTS, cost.amount)},MATCH(${quoted(item)},${column(COSTS, cost.item)},0))+0,0)`,
+  formula: `=IFERROR(XLOOKUP(${quoted(item)},${column(COSTS, cost.item)},${column(COSTS, cost.amount)},0)+0,0)`,
 });
 
 const volumes = ({ total, low, high, margin }: (typeof tractCells)[keyof typeof tractCells]): readonly Formula[] =>

@@ -1,18 +1,19 @@
-import { call, column, thisRow } from "../formula";
+import { logRules } from "../../core/log/rules";
+import { call, column, lookedUp, thisRow } from "../formula";
 import { formats } from "../formats";
 import type { ColumnPlan, SheetPlan } from "../plan";
 import { log, LOGS, named, out, species, SPECIES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { boardList, millList } from "./sawing";
 import { speciesCodes } from "./setup";
-import { across, asked, down, sheetPlan, title } from "./sheetParts";
+import { cautionLine, across, asked, down, sheetPlan, title } from "./sheetParts";
 
 export const LOGS_SHEET = "Logs";
 const PICKED = named.pickedLog;
 
 /** Felled logs: scaled by the rule, and what each should saw out to. */
 export function logsSheet(content: WorkbookContent): SheetPlan {
-  const ofPicked = (heading: string) => `INDEX(${column(LOGS, heading)},MATCH(${PICKED},${column(LOGS, log.log)},0))`;
+  const ofPicked = (heading: string) => lookedUp(LOGS, heading, log.log, PICKED);
 
   return sheetPlan({
     name: LOGS_SHEET,
@@ -26,7 +27,7 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
       down("A2", "Note", [
         "Diameters are inside bark. The deduction takes defect off the gross scale: type 15 for 15 percent.",
         "Lumber bf is the best live-sawn plan for your boards, kerf and mill, times Realized lumber on Setup.",
-        { formula: `=${call("CAUTIONOF", '"Estimate"')}` },
+        cautionLine("Estimate"),
       ]),
       across("A6", "Heading", [{ formula: `="Log "&${PICKED}&", picked on the sheet Sawing, by every log rule"` }]),
     ],
@@ -37,8 +38,8 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
         at: "A7",
         formula: `=IF(${PICKED}="","",${call("LOGSCALERULES", ofPicked(log.smallEnd), ofPicked(log.length), ofPicked(log.deduction))})`,
         rows: 2,
-        columns: 12,
-        formats: new Array<string>(12).fill(formats.volume),
+        columns: logRules.length,
+        formats: new Array<string>(logRules.length).fill(formats.volume),
       },
     ],
   });

@@ -54,7 +54,7 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
         )}`,
         rows: LAST_ROW - 7,
         columns: ANSWER_COLUMNS,
-        formats: [formats.general, formats.tenth, formats.whole, formats.tenth, formats.volume],
+        formats: [formats.general, formats.whole, formats.whole, formats.tenth, formats.volume],
       },
     ],
   });

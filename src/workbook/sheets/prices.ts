@@ -1,9 +1,9 @@
-import { call, column, thisRow } from "../formula";
+import { column, thisRow } from "../formula";
 import { formats } from "../formats";
 import type { ColumnPlan, SheetPlan } from "../plan";
 import { cost, COSTS, named, price, PRICES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { across, asked, down, INVENTED, quoted, sheetPlan, title } from "./sheetParts";
+import { cautionLine, across, asked, down, INVENTED, quoted, sheetPlan, title } from "./sheetParts";
 
 export const PRICES_SHEET = "Prices";
 
@@ -20,7 +20,7 @@ export function pricesSheet({ prices, costs }: WorkbookContent): SheetPlan {
       title("Prices"),
       down("A2", "Attention", [{ formula: notice() }]),
       down("A3", "Note", [
-        { formula: `=${call("CAUTIONOF", '"Prices"')}` },
+        cautionLine("Prices"),
         "The sheet Compare finds a row by its words in Product or Item: keep those words. A cost left blank counts as nothing.",
         "A price per MBF belongs to one log rule: standing timber and logs to the log rule on Setup, lumber to its own tally.",
       ]),

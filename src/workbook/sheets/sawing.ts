@@ -1,12 +1,12 @@
 import { millLimits } from "../../core/sawing/millLimits";
 import { sawingPatterns } from "../../core/sawing/patterns";
-import { call, column } from "../formula";
+import { call, lookedUp } from "../formula";
 import { formats } from "../formats";
 import type { SheetPlan } from "../plan";
 import { board, BOARD_SIZES, log, LOGS, MILL, mill, named, out } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
-import { across, asked, down, sheetPlan, title } from "./sheetParts";
+import { cautionLine, across, asked, down, sheetPlan, title } from "./sheetParts";
 
 export const SAWING = "Sawing";
 const PICKED = "$B$5";
@@ -16,10 +16,6 @@ const logNumbers = "Logs!$A$12:$A$311";
 /** The boards that are wanted, as a formula reads them: thickness, width, price. */
 export const boardList = `${BOARD_SIZES}[[${board.thickness}]:[${board.price}]]`;
 export const millList = `${MILL}[[${mill.limit}]:[${mill.value}]]`;
-
-/** A cell of the picked log, or a blank when no such log is listed. */
-const ofPickedLog = (heading: string) =>
-  `=IFERROR(INDEX(${column(LOGS, heading)},MATCH(${PICKED},${column(LOGS, log.log)},0)),"")`;
 
 /** The cut list of one picked log, beside it the boards wanted and what the mill can take. */
 export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): SheetPlan {
@@ -33,13 +29,15 @@ export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): Sh
     widths: [24, 26, 18, 26, 14, 12, 3, 3],
     blocks: [
       title("Sawing"),
-      down("A2", "Note", [{ formula: `=${call("CAUTIONOF", '"Sawing"')}` }]),
+      down("A2", "Note", [cautionLine("Sawing")]),
       down("A5", "Computed", ["Log to saw", "Small end", "Large end", "Length", "Pattern"]),
       down("B5", "Input", [logs[0]?.[log.log] ?? null]),
       down(
         "B6",
         "Linked",
-        [log.smallEnd, log.largeEnd, log.length].map((heading) => ({ formula: ofPickedLog(heading) })),
+        [log.smallEnd, log.largeEnd, log.length].map((heading) => ({
+          formula: `=${lookedUp(LOGS, heading, log.log, PICKED)}`,
+        })),
         formats.tenth,
       ),
       down("B9", "Input", [sawingPatterns[0]?.title ?? ""]),

@@ -1,3 +1,4 @@
+import { cautions } from "../../core/reference/cautions";
 import type { BlockPlan, EntryRule, PlannedCell, SheetPlan, StyleName } from "../plan";
 import { named } from "../tables";
 
@@ -58,3 +59,10 @@ export const asked = (low: number, high: number, message: string): EntryRule => 
   strict: false,
   message,
 });
+
+/** The one line of a caution, beside the numbers that it concerns; its full text stands on Sources and cautions. */
+export function cautionLine(topic: string): string {
+  const found = cautions.find((caution) => caution.title === topic);
+  if (!found) throw new Error(`There is no caution "${topic}".`);
+  return found.line;
+}

@@ -2,7 +2,7 @@ import { cautions } from "../../core/reference/cautions";
 import { call } from "../formula";
 import type { SheetPlan } from "../plan";
 import { named } from "../tables";
-import { across, down, quoted, sheetPlan, title } from "./sheetParts";
+import { across, quoted, sheetPlan, title } from "./sheetParts";
 
 export const SOURCES = "Sources and cautions";
 
@@ -30,20 +30,22 @@ export function sourcesSheet(): SheetPlan {
     sheetClass: "control",
     landscape: true,
     frozenRows: 1,
-    widths: [34, 10, 60, 50, 16, 40],
+    widths: [34, 8, 90, 60, 16, 40],
     blocks: [
       title(SOURCES),
-      across("A3", "Heading", ["Caution", "Words"]),
-      down(
-        "A4",
-        "Computed",
-        cautions.map((caution) => caution.title),
-      ),
-      down(
-        "B4",
-        "Note",
-        cautions.map((caution) => ({ formula: `=${call("CAUTIONOF", quoted(caution.title))}` })),
-      ),
+      across("A3", "Heading", ["Caution", null, "In full"]),
+      {
+        at: "A4",
+        cells: cautions.map((caution) => [caution.title]),
+        style: "Computed",
+        wrapped: true,
+      },
+      {
+        at: "C4",
+        cells: cautions.map((caution) => [{ formula: `=${call("CAUTIONOF", quoted(caution.title))}` }]),
+        style: "Note",
+        wrapped: true,
+      },
       ...topics.map(({ what }, i) => across(`A${rowOf(i)}`, "Heading", [what])),
     ],
     spills: topics.map(({ topic, name }, i) => ({

@@ -4,7 +4,7 @@ import { formats } from "../formats";
 import type { BlockPlan, SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import { LAST_ROW } from "../zones";
-import { across, down, sheetPlan, title } from "./sheetParts";
+import { cautionLine, across, down, sheetPlan, title } from "./sheetParts";
 
 export const STAND = "Stand";
 const SPECIES_AT = "A30";
@@ -63,11 +63,11 @@ export function standSheet(): SheetPlan {
     sheetClass: "presentation",
     frozenRows: 5,
     landscape: true,
-    widths: [30, 16, 22, 16, 16, 16, 22, 24, 14, 14, 14],
+    widths: [27, 13, 20, 12, 12, 12, 26, 28, 12, 12, 12],
     blocks: [
       title("Stand"),
       down("A2", "Computed", [{ formula: inWords() }, { formula: tractInWords() }]),
-      down("A4", "Note", [{ formula: `=${call("CAUTIONOF", '"Estimate"')}` }]),
+      down("A4", "Note", [cautionLine("Estimate")]),
       ...summaries.flatMap(headingsOf),
       across("H11", "Heading", ["Further plots for your margin"]),
       down("A29", "Heading", ["By species, per acre; volume in board feet by the log rule"]),
@@ -143,7 +143,8 @@ function spillsOf({ at, name, tractName, dbh, volume }: Summary): readonly Spill
       )}`,
       rows: 5,
       columns: 6,
-      formats: [formats.general, formats.mbf, formats.mbf, formats.whole, formats.mbf, formats.mbf],
+      formats: [formats.general, formats.tenth, formats.tenth, formats.whole, formats.tenth, formats.tenth],
+      rowFormats: { 4: formats.volume },
     },
     {
       name: tractName,

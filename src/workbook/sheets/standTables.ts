@@ -4,7 +4,7 @@ import type { SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
-import { down, sheetPlan, title } from "./sheetParts";
+import { cautionLine, down, sheetPlan, title } from "./sheetParts";
 
 /** One species a column: room for as many as a tally could name. */
 const SPECIES_ROOM = 50;
@@ -48,7 +48,7 @@ function tableSheet(
     frozenRows: 5,
     printTitleRow: 5,
     widths: [36, ...new Array<number>(SPECIES_ROOM).fill(11)],
-    blocks: [title(name), down("A2", "Note", [note, { formula: `=${call("CAUTIONOF", '"Estimate"')}` }])],
+    blocks: [title(name), down("A2", "Note", [note, cautionLine("Estimate")])],
     spills: [
       {
         ...answer,

@@ -3,7 +3,7 @@ import { formats } from "../formats";
 import type { Formula, SheetPlan, StyleName } from "../plan";
 import { styleLooks } from "../styles";
 import { LOGS, log, named, out, plot, PLOTS, price, PRICES, tree, TREES } from "../tables";
-import { across, down, INVENTED, quoted, sheetPlan } from "./sheetParts";
+import { cautionLine, across, down, INVENTED, quoted, sheetPlan } from "./sheetParts";
 
 export const START = "Start";
 
@@ -21,14 +21,11 @@ export function startSheet(sheets: readonly (readonly [name: string, purpose: st
     frozenRows: 3,
     widths: [26, 14, 70],
     blocks: [
-      {
-        at: "A1",
-        cells: [
-          [{ formula: `=IF(${named.invented}="Yes",${named.stand}&${quoted(` - ${INVENTED}`)},${named.stand})` }],
-        ],
-        style: "Title",
-      },
-      down("A2", "Note", [{ formula: `=${call("CAUTIONOF", '"Estimate"')}` }]),
+      { at: "A1", cells: [[{ formula: `=${named.stand}` }]], style: "Title" },
+      down("A2", "Attention", [
+        { formula: `=IF(${named.invented}="Yes",${quoted(`${INVENTED}. No tree, price or place here is real.`)},"")` },
+      ]),
+      down("A3", "Note", [cautionLine("Estimate")]),
 
       across("A5", "Heading", ["Sheet", null, "What it is for"]),
       down(
