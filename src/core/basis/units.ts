@@ -10,6 +10,8 @@ export type CubicFeet = Measure<"ft3">;
 export type BoardFeet = Measure<"bf">;
 export type Acres = Measure<"ac">;
 export type Percent = Measure<"%">;
+export type Pounds = Measure<"lb">;
+export type Fahrenheit = Measure<"F">;
 export type Dollars = Measure<"$">;
 /** Basal area per acre, and so also the basal area factor of an angle gauge. [ft2/ac] */
 export type SquareFeetPerAcre = Measure<"ft2/ac">;
@@ -24,6 +26,8 @@ export const cubicFeet = (value: number) => value as CubicFeet;
 export const boardFeet = (value: number) => value as BoardFeet;
 export const acres = (value: number) => value as Acres;
 export const percent = (value: number) => value as Percent;
+export const pounds = (value: number) => value as Pounds;
+export const fahrenheit = (value: number) => value as Fahrenheit;
 export const dollars = (value: number) => value as Dollars;
 export const squareFeetPerAcre = (value: number) => value as SquareFeetPerAcre;
 export const perAcre = (value: number) => value as PerAcre;

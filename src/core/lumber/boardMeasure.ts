@@ -1,5 +1,6 @@
 import { requirePositive } from "../basis/require";
 import type { Source } from "../basis/source";
+import { sum, type Step } from "../basis/step";
 import { boardFeet, type BoardFeet, type Feet, type Inches } from "../basis/units";
 
 export const boardMeasureSources: readonly Source[] = [
@@ -34,4 +35,16 @@ export function boardMeasure(thickness: Inches, width: Inches, length: Feet, pie
   requirePositive("Length", length, "ft");
   requirePositive("Pieces", pieces);
   return boardFeet(((thickness * width * length) / 12) * pieces);
+}
+
+/** The way to the board feet, step by step; the last step is what boardMeasure gives. */
+export function boardMeasureWorking(thickness: Inches, width: Inches, length: Feet, pieces = 1): readonly Step[] {
+  const all = boardMeasure(thickness, width, length, pieces);
+  const end = thickness * width;
+  const one = (end * length) / 12;
+  return [
+    { sum: sum`${thickness} * ${width}`, meaning: "Area of the board's end", value: end, unit: "in2" },
+    { sum: sum`${end} * ${length} / 12`, meaning: "Times the length, over 12", value: one, unit: "bf" },
+    { sum: sum`${one} * ${pieces}`, meaning: "Times the pieces", value: all, unit: "bf" },
+  ];
 }
