@@ -146,7 +146,7 @@ const volumeName = (units: UnitSystem) => `Volume ${units.perLand.name}`;
 const sum = (values: readonly number[]) => values.reduce((total, one) => total + one, 0);
 
 /** Numbers of the species in the order of their names; trees without a species come last. */
-const speciesByName = (names: readonly string[]) =>
+export const speciesByName = (names: readonly string[]) =>
   names
     .map((name, kind) => ({ kind, key: name === NO_SPECIES ? "\uffff" : name.toLowerCase() }))
     .sort((one, other) => (one.key < other.key ? -1 : one.key > other.key ? 1 : 0))

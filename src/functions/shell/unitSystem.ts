@@ -1,5 +1,13 @@
 import { chosen, type Choice } from "../../core/basis/choices";
-import { CM_PER_INCH, HA_PER_ACRE, M2_PER_FT2, M2_PER_HA_PER_FT2_PER_ACRE, M3_PER_FT3, M_PER_FOOT } from "../../core/basis/metric";
+import {
+  CM_PER_INCH,
+  HA_PER_ACRE,
+  KG_PER_LB,
+  M2_PER_FT2,
+  M2_PER_HA_PER_FT2_PER_ACRE,
+  M3_PER_FT3,
+  M_PER_FOOT,
+} from "../../core/basis/metric";
 import { asCells } from "./readings";
 
 /**
@@ -13,6 +21,8 @@ export interface UnitSystem extends Choice {
   readonly area: Unit;
   readonly treeArea: Unit;
   readonly cubic: Unit;
+  readonly weight: Unit;
+  readonly density: Unit;
   readonly areaPerLand: Unit;
   readonly perLand: Unit;
 }
@@ -30,6 +40,8 @@ const imperial: UnitSystem = {
   area: { name: "ac", perOurs: 1 },
   treeArea: { name: "ft2", perOurs: 1 },
   cubic: { name: "ft3", perOurs: 1 },
+  weight: { name: "lb", perOurs: 1 },
+  density: { name: "lb/ft3", perOurs: 1 },
   areaPerLand: { name: "ft2/ac", perOurs: 1 },
   perLand: { name: "per ac", perOurs: 1 },
 };
@@ -42,6 +54,8 @@ const metric: UnitSystem = {
   area: { name: "ha", perOurs: HA_PER_ACRE },
   treeArea: { name: "m2", perOurs: M2_PER_FT2 },
   cubic: { name: "m3", perOurs: M3_PER_FT3 },
+  weight: { name: "kg", perOurs: KG_PER_LB },
+  density: { name: "kg/m3", perOurs: KG_PER_LB / M3_PER_FT3 },
   areaPerLand: { name: "m2/ha", perOurs: M2_PER_HA_PER_FT2_PER_ACRE },
   perLand: { name: "per ha", perOurs: 1 / HA_PER_ACRE },
 };
