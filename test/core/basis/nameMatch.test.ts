@@ -25,9 +25,12 @@ describe("names that people write", () => {
     expect(match.bearing("bastard oak")).toEqual([trees[5], trees[6]]);
   });
 
-  it.each(["", "-", "maple", "red mapel", "red maples", "constructor", "\u0000"])("%j is no name of anything", (text) => {
-    expect(match.bearing(text)).toEqual([]);
-  });
+  it.each(["", "-", "maple", "red mapel", "red maples", "constructor", "\u0000"])(
+    "%j is no name of anything",
+    (text) => {
+      expect(match.bearing(text)).toEqual([]);
+    },
+  );
 });
 
 describe("what is like a name", () => {
@@ -42,7 +45,8 @@ describe("what is like a name", () => {
     for (const text of ["", "RP", "xyz", "12", "x".repeat(5000)]) expect(liked(text)).toEqual([]);
   });
 
-  it("proposes no more than it is asked for", () => expect(match.like("oak maple pine white", 1).length).toBeLessThan(2));
+  it("proposes no more than it is asked for", () =>
+    expect(match.like("oak maple pine white", 1).length).toBeLessThan(2));
 
   it("says it in a sentence", () => {
     expect(didYouMean([])).toBe("");
