@@ -4,6 +4,7 @@ import {
   IFunctionService,
   RemoveSuperTableMutation,
   SetDefinedNameMutation,
+  SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
   SetSuperTableMutation,
 } from "@univerjs/engine-formula";
@@ -15,8 +16,7 @@ import {
   RemoveRowMutation,
   SetRangeValuesMutation,
 } from "@univerjs/sheets";
-import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
-import { filter, firstValueFrom, merge, Subject, timeout } from "rxjs";
+import { filter, firstValueFrom, Subject, timeout } from "rxjs";
 import type { Spreadsheet } from "./spreadsheet";
 
 const LONGEST_CALCULATION_MS = 120_000;
@@ -27,7 +27,8 @@ const MOVES_CELLS = new Set(
 /** Knows whether the grid's answers are up to date, and keeps the engine from answering out of an old parse. */
 export class Calculation {
   private awaited = false;
-  private readonly begun = new Subject<void>();
+  private running = false;
+  private readonly turned = new Subject<void>();
 
   constructor(
     private readonly spreadsheet: Spreadsheet,
@@ -41,7 +42,7 @@ export class Calculation {
   async settled(): Promise<void> {
     while (!this.idle) {
       await firstValueFrom(
-        merge(this.session.state$, this.begun).pipe(
+        this.turned.pipe(
           filter(() => this.idle),
           timeout(LONGEST_CALCULATION_MS),
         ),
@@ -56,21 +57,18 @@ export class Calculation {
     this.spreadsheet.api.getFormula().executeCalculation();
   }
 
-  private get session() {
-    return this.spreadsheet.injector.get(FormulaCalculationSessionService);
-  }
-
   private get idle(): boolean {
-    const { started, completed, resultApplied } = this.session.state;
-    return !this.awaited && (!started || (completed && resultApplied));
+    return !this.awaited && !this.running;
   }
 
   /** The engine starts calculating a tenth of a second after the last change; until then the change is awaited. */
   private follow({ id, params }: Readonly<ICommandInfo>, options?: IExecutionOptions): void {
     if (id === SetFormulaCalculationStartMutation.id) {
       this.awaited = false;
-      this.begun.next();
-      return;
+      this.running = true;
+    } else if (id === SetFormulaCalculationNotificationMutation.id && isEnd(params)) {
+      this.running = false;
+      this.turned.next();
     }
     this.forgetParses(id, params as Partial<Record<string, string>> | undefined);
     if (MOVES_CELLS.has(id)) this.cellsMoved();
@@ -99,6 +97,10 @@ const STYLE_TRIGGERS = new Set([
   "sheet.command.set-border",
   "sheet.command.clear-selection-format",
 ]);
+
+/** The engine also tells of its stages, without a state; its answers are in the cells by the time it tells the state. */
+const isEnd = (params: object | undefined): boolean =>
+  (params as { functionsExecutedState?: number } | undefined)?.functionsExecutedState !== undefined;
 
 const changesContent = (params: object | undefined): boolean =>
   !STYLE_TRIGGERS.has(String((params as { trigger?: string } | undefined)?.trigger));

@@ -1,5 +1,5 @@
 import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
-import { SetWorksheetColWidthMutation } from "@univerjs/sheets";
+import { SetRangeValuesMutation, SetStyleCommand, SetWorksheetColWidthMutation } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { meet, type Zone } from "../../../workbook/address";
 import { fromEngine, type Place, toEngine } from "./place";
@@ -41,21 +41,26 @@ export class Cells {
     return formats.map((row) => row.map((format) => format || "General"));
   }
 
-  /** Changes cells in one step that can be undone; a cell for which nothing is given stays as it is. */
+  /** Changes what cells hold, in one step that can be undone; a cell for which nothing is given stays as it is. */
   write(place: Place, cell: (row: number, column: number) => ICellData | undefined): void {
-    const value: Record<number, Record<number, ICellData>> = {};
-    for (let i = 0; i < place.rows; i += 1) {
-      const line: Record<number, ICellData> = {};
-      for (let j = 0; j < place.columns; j += 1) {
-        const data = cell(i, j);
-        if (data) line[place.column + j] = data;
-      }
-      if (Object.keys(line).length > 0) value[place.row + i] = line;
-    }
-    if (Object.keys(value).length === 0) return;
-    const unitId = this.workbook.getId();
-    const params = { unitId, subUnitId: place.sheetId, value };
+    const value = matrixOf(place, cell);
+    if (!value) return;
+    const params = { unitId: this.workbook.getId(), subUnitId: place.sheetId, value };
     this.spreadsheet.api.syncExecuteCommand("sheet.command.set-range-values", params);
+  }
+
+  /**
+   * Changes only the looks of cells. By the grid's inner command and in the name of its own formatting: any other write
+   * without a formula makes the engine forget the formulas of those cells.
+   */
+  dress(place: Place, style: (row: number, column: number) => ICellData["s"]): void {
+    const cellValue = matrixOf(place, (i, j) => {
+      const s = style(i, j);
+      return s === undefined ? undefined : { s };
+    });
+    if (!cellValue) return;
+    const params = { unitId: this.workbook.getId(), subUnitId: place.sheetId, cellValue, trigger: SetStyleCommand.id };
+    this.spreadsheet.api.syncExecuteCommand(SetRangeValuesMutation.id, params);
   }
 
   /** By the grid's inner command: its outer one measures the text of every row again, which takes seconds. */
@@ -128,6 +133,20 @@ export class Cells {
     const cells = this.spreadsheet.formulaData.getArrayFormulaCellData()[this.workbook.getId()]?.[sheetId];
     return cells as Partial<Record<number, Partial<Record<number, ICellData>>>> | undefined;
   }
+}
+
+/** Cells by their row and column on the sheet; undefined when there are none. */
+function matrixOf(place: Place, cell: (row: number, column: number) => ICellData | undefined) {
+  const matrix: Record<number, Record<number, ICellData>> = {};
+  for (let i = 0; i < place.rows; i += 1) {
+    const line: Record<number, ICellData> = {};
+    for (let j = 0; j < place.columns; j += 1) {
+      const data = cell(i, j);
+      if (data) line[place.column + j] = data;
+    }
+    if (Object.keys(line).length > 0) matrix[place.row + i] = line;
+  }
+  return Object.keys(matrix).length > 0 ? matrix : undefined;
 }
 
 const holdsValue = (cell: Nullable<ICellData>): boolean => cell?.v != null || cell?.p != null;

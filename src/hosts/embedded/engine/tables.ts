@@ -32,6 +32,7 @@ export class Tables {
   async add(place: Place, name: string): Promise<string> {
     const id = `table-${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 8)}`;
     await this.cells.workbook.addTable(place.sheetId, name, toEngine(place), id, { tableStyleId: BANDED });
+    await this.makeRoomForArrows(place);
     return id;
   }
 
@@ -63,12 +64,13 @@ export class Tables {
     const { place } = table;
     const added: Place = { ...place, row: place.row + place.rows, rows };
     const formulas = this.columnFormulas(table);
-    const blank = this.cells.formulas(added);
+    const before = this.cells.formulas(added);
     const styles = this.stylesOf({ ...place, row: added.row - 1, rows: 1 });
     this.cells.write(added, (i, j) => {
-      const formula = blank[i]?.[j] === "" ? formulas[j] : undefined;
-      return { ...(formula ? cellData(formula) : {}), ...(styles[j] === undefined ? {} : { s: styles[j] }) };
+      const formula = formulas[j];
+      return formula && before[i]?.[j] === "" ? cellData(formula) : undefined;
     });
+    this.cells.dress(added, (_, j) => styles[j]);
     this.extendRules(place, rows);
     await this.resize(table, place.rows + rows);
   }
@@ -118,6 +120,17 @@ export class Tables {
     }
   }
 
+  /** The grid draws an arrow over the end of each heading; a column is made wide enough for both. */
+  private async makeRoomForArrows(place: Place): Promise<void> {
+    const sheet = this.cells.worksheet(place.sheetId);
+    const [headings = []] = this.cells.values({ ...place, rows: 1 });
+    for (const [j, heading] of headings.entries()) {
+      const column = place.column + j;
+      const wanted = widthOfHeading(String(heading));
+      if (sheet.getColumnWidth(column) < wanted) await this.cells.setColumnWidth({ ...place, column, columns: 1 }, wanted);
+    }
+  }
+
   private async resize({ id, place }: GridTable, rows: number): Promise<void> {
     await this.cells.worksheet(place.sheetId).setTableRange(id, toEngine({ ...place, rows }));
   }
@@ -125,6 +138,16 @@ export class Tables {
   private async shift(command: string, place: Place): Promise<void> {
     await this.cells.run(command, { subUnitId: place.sheetId, range: toEngine(place) });
   }
+}
+
+const ARROW = 30; // pixels, with the cell's own edges
+
+/** Pixels that a heading takes, measured as the grid draws it. */
+function widthOfHeading(heading: string): number {
+  const pen = document.createElement("canvas").getContext("2d");
+  if (!pen) return 0;
+  pen.font = "bold 11pt Arial";
+  return Math.ceil(pen.measureText(heading).width) + ARROW;
 }
 
 const asGridTable = ({ id, name, range, subUnitId }: ITableInfoWithUnitId): GridTable => ({

@@ -4,6 +4,7 @@ import { Calculation } from "../engine/calculation";
 import { Cells } from "../engine/cells";
 import { growTablesOnEntry } from "../engine/growingTables";
 import { startSpreadsheet } from "../engine/spreadsheet";
+import { keepSheetOfTableReferences } from "../engine/tableReferences";
 import { Tables } from "../engine/tables";
 import { functionCollector } from "../functions/collector";
 import type { FunctionsFile } from "../functions/metadata";
@@ -49,6 +50,7 @@ export async function startPage(firstContents: () => Promise<void>): Promise<voi
 
   const cells = new Cells(spreadsheet);
   const tables = new Tables(cells);
+  keepSheetOfTableReferences((id) => cells.workbook.getSheetBySheetId(id)?.getSheetName());
   const sentences = new Sentences();
   let workbooks = 0;
   const openWorkbook = (data: Partial<IWorkbookData>) => {

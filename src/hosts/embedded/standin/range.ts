@@ -57,7 +57,7 @@ export function rangeOf(batch: Batch, locate: Locate, exists?: () => boolean): E
       numberFormat: (given) => {
         const place = locate();
         const format = matrix(given, place);
-        cells.write(place, (i, j) => ({ s: { n: { pattern: formatGiven(format(i, j)) } } }));
+        cells.dress(place, (i, j) => ({ n: { pattern: formatGiven(format(i, j)) } }));
       },
       style: (name) => applyStyle(batch.engine, locate(), String(name)),
     },
@@ -116,7 +116,7 @@ function clear(batch: Batch, place: Place, applyTo: string): void {
   const { cells } = batch.engine;
   if (!["All", "Contents", "Formats"].includes(applyTo)) throw notImplemented(`Excel.ClearApplyTo.${applyTo}`);
   if (applyTo !== "Formats") cells.write(place, () => cellData(""));
-  if (applyTo !== "Contents") cells.write(place, () => ({ s: null }));
+  if (applyTo !== "Contents") cells.dress(place, () => null);
 }
 
 /** Rows and columns as given, or one value for all; the sizes must agree. */

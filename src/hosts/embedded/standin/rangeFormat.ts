@@ -10,7 +10,7 @@ const PIXELS_PER_POINT = 96 / 72;
 /** https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-ranges-set-format */
 export function rangeFormatOf(batch: Batch, locate: Locate): Excel.RangeFormat {
   const { cells } = batch.engine;
-  const style = (s: IStyleData) => cells.write(locate(), () => ({ s }));
+  const style = (s: IStyleData) => cells.dress(locate(), () => s);
   return clientObject<Excel.RangeFormat>(batch, {
     kind: "Excel.RangeFormat",
     read: {
@@ -61,7 +61,7 @@ function edgeOf(batch: Batch, locate: Locate, edge: string): Excel.RangeBorder {
   const draw = (change: look.EdgeLook) => {
     const place = locate();
     const s = look.border(edge, Object.assign(shown, change));
-    batch.engine.cells.write(place, (i, j) => (onEdge(edge, i, j, place.rows, place.columns) ? { s } : undefined));
+    batch.engine.cells.dress(place, (i, j) => (onEdge(edge, i, j, place.rows, place.columns) ? s : undefined));
   };
   return clientObject<Excel.RangeBorder>(batch, {
     kind: "Excel.RangeBorder",

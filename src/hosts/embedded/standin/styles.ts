@@ -30,11 +30,11 @@ export function stylesOf(batch: Batch): Excel.StyleCollection {
 
 export function applyStyle(engine: Engine, place: Place, name: string): void {
   if (name === "Normal") {
-    engine.cells.write(place, () => ({ s: null }));
+    engine.cells.dress(place, () => null);
     return;
   }
   const s = existing(engine, name);
-  engine.cells.write(place, () => ({ s }));
+  engine.cells.dress(place, () => s);
   if (s.fs !== undefined && s.fs > USUAL_SIZE) engine.cells.setRowHeight(place, Math.ceil(s.fs * PIXELS_PER_POINT_OF_TEXT));
 }
 
