@@ -1,8 +1,13 @@
-import { feet, inches } from "../core/basis/units";
+import { feet, inches, percent } from "../core/basis/units";
 import { boardMeasure } from "../core/lumber/boardMeasure";
+import { dry, lumberKinds, seasonings, softwood } from "../core/lumber/dressedSize";
+import { surfaceMeasure as measureOfSurface } from "../core/lumber/surfaceMeasure";
+import { asGiven, tallyMeasures } from "../core/lumber/tallyMeasure";
+import { targetThickness as thicknessToSaw } from "../core/lumber/targetThickness";
 import { answered, eachCell } from "./shell/answers";
-import { measuredIn } from "./shell/measuredIn";
-import { optionalNumber } from "./shell/readings";
+import { boundsIn, chosenOr, measuredIn } from "./shell/measuredIn";
+import { measured, optionalNumber } from "./shell/readings";
+import { tallyOfBoards } from "./shell/tallyOfBoards";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -14,6 +19,43 @@ export enum BoardUnits {
   imperial = "imperial",
   /** Centimetres and metres */
   metric = "metric",
+}
+
+/**
+ * How a tally of boards is counted.
+ * @customenum {string}
+ */
+export enum TallyMeasureName {
+  /** The very measures given, nothing rounded: nominal sizes give nominal board feet, actual sizes actual ones */
+  asGiven = "As given",
+  /** Nominal sizes; a board under 1 in thick counts as 1 in */
+  softwoodNominal = "Softwood nominal",
+  /** Surface measure of each board in whole square feet, times its thickness; under 1 in counts as 1 in */
+  hardwood = "Hardwood",
+}
+
+/**
+ * Whether lumber was dressed dry or green.
+ * @customenum {string}
+ */
+export enum SeasoningName {
+  /** 19 percent moisture or less */
+  dry = "Dry",
+  /** Unseasoned */
+  green = "Green",
+}
+
+/**
+ * Kinds of lumber that have printed dressed sizes.
+ * @customenum {string}
+ */
+export enum LumberKindName {
+  /** Boards and dimension: a thickness under 5 in, or a width up to 16 in */
+  softwood = "Softwood",
+  /** Timbers: 5 in or more each way */
+  softwoodTimber = "Softwood timber",
+  /** Rough thickness, surfaced on two sides */
+  hardwood = "Hardwood",
 }
 
 /** A blank number of pieces means one board, and some spreadsheets hand over a blank as 0. */
@@ -46,6 +88,107 @@ export function boardFeet(
         pieces: optionalNumber(pieces, "Pieces", oneBoardAtLeast, { unit: "boards", low: 0, high: 1e6 }, 1),
       },
       (board) => boardMeasure(board.thickness, board.width, board.length, board.pieces),
+    );
+  });
+}
+
+/**
+ * Pieces and board feet of a tally of boards, by size or by group, with all boards in the last row.
+ * @customfunction BOARDTALLY
+ * @param thickness Thickness of each line's boards, in inches (cm): nominal or rough for a nominal tally, actual for an actual one.
+ * @param width Width of each line's boards, in inches (cm).
+ * @param length Length of each line's boards, in feet (m).
+ * @param pieces How many such boards each line has, a whole number. Blank: 1.
+ * @param [group] Group of each line, such as a grade, a species or an order. Left out: by size.
+ * @param [measure] "As given", "Softwood nominal" (under 1 inch counts as 1 inch) or "Hardwood" (whole square feet of surface measure, exact halves down and up in turn). Left out: as given.
+ * @param [units] "imperial" (inches, feet) or "metric" (cm, m); the answer is in board feet either way. Left out: imperial.
+ * @returns A table: size or group, pieces, board feet.
+ */
+export function boardTally(
+  thickness: any[][],
+  width: any[][],
+  length: any[][],
+  pieces: any[][],
+  group?: any[][],
+  measure?: TallyMeasureName,
+  units?: BoardUnits,
+): any[][] {
+  return answered(() =>
+    tallyOfBoards(
+      { thickness, width, length, pieces, group },
+      chosenOr("Measure", measure, tallyMeasures, asGiven),
+      unitSystem(units),
+    ),
+  );
+}
+
+/**
+ * Surface measure of a hardwood board, in whole square feet: its length in feet loses its fraction, its width keeps it.
+ * @customfunction SURFACEMEASURE
+ * @param width Width, in inches.
+ * @param length Length, in feet; a fraction of a foot is dropped.
+ * @returns Square feet, to the nearest whole number, an exact half to the even one; in the shape that was given.
+ */
+export function surfaceMeasure(width: any[][], length: any[][]): any[][] {
+  return answered(() =>
+    eachCell(
+      {
+        width: measured(width, "Width", inches, { unit: "in", low: 0.1, high: 120 }),
+        length: measured(length, "Length", feet, { unit: "ft", low: 1, high: 120 }),
+      },
+      (board) => measureOfSurface(board.width, board.length),
+    ),
+  );
+}
+
+/**
+ * Dressed size of one face of a piece of lumber, as the standards print it: 1.5 for a 2, 3.5 for a 4.
+ * @customfunction DRESSEDSIZE
+ * @param nominal Nominal thickness or width of a softwood face, or rough thickness of a hardwood board, in inches.
+ * @param [seasoning] "Dry" (19 percent moisture or less) or "Green". Left out: Dry.
+ * @param [kind] "Softwood" (a thickness under 5 inches or a width), "Softwood timber" (5 inches or more each way) or "Hardwood" (surfaced on two sides). Left out: Softwood.
+ * @returns Least dressed size, in inches, in the shape that was given.
+ */
+export function dressedSize(nominal: any[][], seasoning?: SeasoningName, kind?: LumberKindName): any[][] {
+  return answered(() => {
+    const dressedWhen = chosenOr("Seasoning", seasoning, seasonings, dry);
+    const lumber = chosenOr("Kind", kind, lumberKinds, softwood);
+    return eachCell(
+      { nominal: measured(nominal, "Nominal size", inches, { unit: "in", low: 0.1, high: 60 }) },
+      (face) => lumber.dressed(face.nominal, dressedWhen),
+    );
+  });
+}
+
+/**
+ * Thickness at which to set the saw for a rough green board: finished thickness and planing before shrinkage, and an allowance for uneven sawing.
+ * @customfunction TARGETTHICKNESS
+ * @param finished Thickness of the finished board, in inches (cm).
+ * @param shrink_pct Shrinkage in thickness from green to finished, in percent: 4.5 for 4.5 percent; 0 if it is used green.
+ * @param [planing] Taken off in planing, both faces together, in inches (cm). Left out: 0.
+ * @param [saw_variation] Added for uneven sawing, in inches (cm): the standard deviation of thickness times 1.65 for 5 percent thin spots, 3.09 for none. Left out: 0.
+ * @param [units] "imperial" (inches) or "metric" (cm). Left out: imperial.
+ * @returns Target thickness, in inches (cm), in the shape that was given.
+ */
+export function targetThickness(
+  finished: any[][],
+  shrink_pct: any[][],
+  planing?: any[][],
+  saw_variation?: any[][],
+  units?: BoardUnits,
+): any[][] {
+  return answered(() => {
+    const { diameter: across } = unitSystem(units);
+    const allowance = (given: unknown, what: string) =>
+      optionalNumber(given, what, (value) => inches(value / across.perOurs), boundsIn(across, 0, 2));
+    return eachCell(
+      {
+        finished: measuredIn(finished, "Finished thickness", across, inches, 0.01, 60),
+        shrinkage: optionalNumber(shrink_pct, "Shrinkage", percent, { unit: "%", low: 0, high: 50 }),
+        planing: allowance(planing, "Planing"),
+        variation: allowance(saw_variation, "Saw variation"),
+      },
+      (board) => thicknessToSaw(board) * across.perOurs,
     );
   });
 }

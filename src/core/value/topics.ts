@@ -15,8 +15,16 @@ import { cubicFormulas } from "../log/cubic";
 import { logRules } from "../log/rules";
 import { segmentsSources as segments } from "../log/segments";
 import { boardMeasureSources as boardMeasure } from "../lumber/boardMeasure";
+import { driedSizeSources as driedSize } from "../lumber/driedSize";
+import { lumberKinds } from "../lumber/dressedSize";
+import { equilibriumMoistureSources as equilibriumMoisture } from "../lumber/equilibriumMoisture";
 import { kerfRecoverySources as kerfRecovery } from "../lumber/kerfRecovery";
+import { lumberWeightSources as lumberWeight } from "../lumber/lumberWeight";
+import { surfaceMeasureSources as surfaceMeasure } from "../lumber/surfaceMeasure";
+import { tallyMeasures } from "../lumber/tallyMeasure";
+import { targetThicknessSources as targetThickness } from "../lumber/targetThickness";
 import { cautions } from "../reference/cautions";
+import { woodProperties } from "../reference/woodProperties";
 import { sawingPatterns } from "../sawing/patterns";
 import { sources as solidLog } from "../sawing/sawLog";
 import { sources as formClass } from "../tree/formClass";
@@ -63,6 +71,7 @@ const sourcesOf = (listed: readonly { readonly sources: readonly Source[] }[]) =
 
 const rules = sourcesOf(logRules);
 const methods = sourcesOf(samplingMethods);
+const woods = woodProperties.sources;
 const sawing = [...sourcesOf(sawingPatterns), ...solidLog, ...boardMeasure];
 const stand = [...methods, ...estimate];
 
@@ -98,13 +107,21 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   LOGSCALERULES: rules,
   LOGCUBIC: sourcesOf(cubicFormulas),
   KERFRECOVERY: kerfRecovery,
+  TARGETTHICKNESS: targetThickness,
   SAWPLAN: sawing,
   SAWYIELD: sawing,
   BOARDFEET: boardMeasure,
+  BOARDTALLY: sourcesOf(tallyMeasures),
+  SURFACEMEASURE: surfaceMeasure,
+  DRESSEDSIZE: sourcesOf(lumberKinds),
+  DRIEDSIZE: [...driedSize, ...woods],
+  EQUILIBRIUMMC: equilibriumMoisture,
+  LUMBERWEIGHT: [...lumberWeight, ...woods],
   VALUERANGE: valueRange,
   HOMESAWNET: homeSawnNet,
   BREAKEVENPRICE: breakEvenPrice,
   COMPAREWAYS: compareWays,
+  WORKING: [...rules, ...sourcesOf(cubicFormulas), ...boardMeasure, ...targetThickness, ...lumberWeight],
   SOURCEOF: [ourList],
   CAUTIONOF: cautions.map(({ source }) => source),
   BUILDINFO: [ourList],

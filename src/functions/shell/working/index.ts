@@ -1,0 +1,9 @@
+import { boardFeet } from "./boardFeet";
+import { logCubic } from "./logCubic";
+import { logScale } from "./logScale";
+import { lumberWeight } from "./lumberWeight";
+import { targetThickness } from "./targetThickness";
+import type { Working } from "./working";
+
+/** Every function that can set down its working. Messages and tests read this list. */
+export const workings: readonly Working[] = [logScale, logCubic, boardFeet, targetThickness, lumberWeight];
