@@ -5,15 +5,17 @@ import { quadraticMeanDiameter } from "../core/cruise/quadraticMeanDiameter";
 import { tractTotal as totalOfTract } from "../core/cruise/tractTotal";
 import { answered, eachCell } from "./shell/answers";
 import { diametersAndWeights, widthOfClass } from "./shell/diameters";
-import { measured, oneNumber } from "./shell/readings";
+import { asCells, measured, oneNumber, optionalNumber } from "./shell/readings";
 import {
   classesTable,
   confidenceOf,
+  NOT_APPLICABLE,
   plotsTable,
   speciesTable as tableOfSpecies,
   summaryTable,
 } from "./shell/standTables";
-import { dbhBounds, readTally, sampleSize } from "./shell/tally";
+import { sizeOf } from "./shell/plots";
+import { dbhBounds, readTally } from "./shell/tally";
 import { treeChecks } from "./shell/treeChecks";
 import { unitSystem } from "./shell/unitSystem";
 
@@ -24,8 +26,12 @@ import { unitSystem } from "./shell/unitSystem";
 export enum SamplingMethodName {
   /** Points with a prism or an angle gauge; the size is the basal area factor */
   point = "Point",
-  /** Plots of one size; the size is that of one plot */
+  /** Plots laid out by area; the size is that of one plot */
   fixed = "Fixed",
+  /** Strips across the tract; the size is the acres of each strip */
+  strip = "Strip",
+  /** Every tree of the tract; the size is its acres */
+  all = "All",
 }
 
 /**
@@ -43,21 +49,22 @@ export enum StandUnits {
  * Trees per acre that each tallied tree stands for on its plot.
  * @customfunction TREESPERACRE
  * @param dbh Diameter at breast height, in inches (cm).
- * @param method How trees were picked: "Point" or "Fixed".
- * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param size Basal area factor in square feet per acre (m2 per ha) for points, or acres (ha) of the plot, strip or tract.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns Trees per acre (per ha), in the shape that was given.
  */
-export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any, units?: StandUnits): any[][] {
+export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any[][], units?: StandUnits): any[][] {
   return answered(() => {
     const system = unitSystem(units);
     const picked = chosen("Method", method, samplingMethods);
-    const sized = sampleSize(size, picked, system);
+    const sized = sizeOf(picked, system);
     const tag = (value: number) => inches(value / system.diameter.perOurs);
-    return eachCell(
-      { dbh: measured(dbh, "DBH", tag, dbhBounds(system)) },
-      (tree) => picked.treesPerAcre(tree.dbh, sized) * system.perLand.perOurs,
-    );
+    const tree = {
+      dbh: measured(dbh, "DBH", tag, dbhBounds(system)),
+      size: optionalNumber(size, picked.size.what, sized.tag, sized.bounds, NaN),
+    };
+    return eachCell(tree, (one) => picked.treesPerAcre(one.dbh, one.size) * system.perLand.perOurs);
   });
 }
 
@@ -67,8 +74,8 @@ export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any
  * @param plot Plot of each tallied tree: name or number.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param plots Every plot that was visited, those without trees too: names or numbers.
- * @param method How trees were picked: "Point" or "Fixed".
- * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [volume] Volume of each tree, in any one unit such as board feet. Left out: no volume.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
  * @param [confidence_pct] Confidence of the margins, in percent. Left out: 95.
@@ -80,7 +87,7 @@ export function standSummary(
   dbh: any[][],
   plots: any[][],
   method: SamplingMethodName,
-  size: any,
+  size: any[][],
   volume?: any[][],
   count?: any[][],
   confidence_pct?: any,
@@ -103,8 +110,8 @@ export function standSummary(
  * @param species Species of each tree: your own code or name.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param plots Every plot that was visited, those without trees too: names or numbers.
- * @param method How trees were picked: "Point" or "Fixed".
- * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [class_width] Width of a diameter class, in inches (cm); a 2-inch class 12 holds 11.0 to under 13.0. Left out: 2 in (5 cm).
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
  * @param [units] "imperial" or "metric". Left out: imperial.
@@ -116,7 +123,7 @@ export function standTable(
   dbh: any[][],
   plots: any[][],
   method: SamplingMethodName,
-  size: any,
+  size: any[][],
   class_width?: any,
   count?: any[][],
   units?: StandUnits,
@@ -136,8 +143,8 @@ export function standTable(
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet.
  * @param plots Every plot that was visited, those without trees too: names or numbers.
- * @param method How trees were picked: "Point" or "Fixed".
- * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [class_width] Width of a diameter class, in inches (cm); a 2-inch class 12 holds 11.0 to under 13.0. Left out: 2 in (5 cm).
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
  * @param [units] "imperial" or "metric". Left out: imperial.
@@ -150,7 +157,7 @@ export function stockTable(
   volume: any[][],
   plots: any[][],
   method: SamplingMethodName,
-  size: any,
+  size: any[][],
   class_width?: any,
   count?: any[][],
   units?: StandUnits,
@@ -170,8 +177,8 @@ export function stockTable(
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet; blank for none.
  * @param plots Every plot that was visited, those without trees too: names or numbers.
- * @param method How trees were picked: "Point" or "Fixed".
- * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
  * @param [confidence_pct] Confidence of the margins, in percent. Left out: 95.
  * @param [units] "imperial" or "metric". Left out: imperial.
@@ -184,7 +191,7 @@ export function speciesTable(
   volume: any[][],
   plots: any[][],
   method: SamplingMethodName,
-  size: any,
+  size: any[][],
   count?: any[][],
   confidence_pct?: any,
   units?: StandUnits,
@@ -203,8 +210,8 @@ export function speciesTable(
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet; blank for none.
  * @param plots Every plot that was visited, those without trees too: names or numbers.
- * @param method How trees were picked: "Point" or "Fixed".
- * @param size Basal area factor in square feet per acre (m2 per ha) for points, or size of one plot in acres (ha).
+ * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns A table: plot, trees tallied, trees, basal area and volume per acre.
@@ -215,7 +222,7 @@ export function plotTable(
   volume: any[][],
   plots: any[][],
   method: SamplingMethodName,
-  size: any,
+  size: any[][],
   count?: any[][],
   units?: StandUnits,
 ): any[][] {
@@ -244,17 +251,20 @@ export function qmd(dbh: any[][], weight?: any[][], units?: StandUnits): number 
  * Total of the tract from the amount on an acre, with its margin of error.
  * @customfunction TRACTTOTAL
  * @param per_acre Amount per acre (per ha), such as board feet.
- * @param margin Margin of error of that amount, in the same unit.
+ * @param margin Margin of error of that amount, in the same unit; or "not applicable" as a tally of every tree has it.
  * @param acres Size of the tract, in acres (ha).
  * @param [acres_margin] Margin of error of the size, in acres (ha). Left out: 0.
  * @returns One row: total, margin, low and high, in the unit of the amount.
  */
 export function tractTotal(per_acre: any, margin: any, acres: any, acres_margin?: any): any[][] {
   return answered(() => {
+    const tract = inAcres(oneNumber(acres, "Acres", { unit: "ac", low: 0.01, high: 1e7 }));
+    const amount = oneNumber(per_acre, "Amount per acre", { unit: "", low: 0 }, 0);
+    if (asCells(margin)[0]?.[0] === NOT_APPLICABLE) return [[amount * tract, ...Array<string>(3).fill(NOT_APPLICABLE)]];
     const total = totalOfTract(
-      oneNumber(per_acre, "Amount per acre", { unit: "", low: 0 }, 0),
+      amount,
       oneNumber(margin, "Margin", { unit: "", low: 0 }, 0),
-      inAcres(oneNumber(acres, "Acres", { unit: "ac", low: 0.01, high: 1e7 })),
+      tract,
       inAcres(oneNumber(acres_margin, "Margin of the acres", { unit: "ac", low: 0, high: 1e7 }, 0)),
     );
     return [[total.value, total.margin, total.low, total.high]];

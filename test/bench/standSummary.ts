@@ -27,7 +27,7 @@ export async function standSummaryRatios(): Promise<readonly Ratio[]> {
     await ratio(
       "STANDSUMMARY, 100,000 trees in 2,000 plots, against one pass of summation",
       "10, 40 ms class",
-      () => standSummary(plotCells, dbhCells, plots, "Point" as never, 10, volumeCells),
+      () => standSummary(plotCells, dbhCells, plots, "Point" as never, [[10]], volumeCells),
       onePass,
     ),
   ];

@@ -16,7 +16,7 @@ describe("a table that cannot be right", () => {
         (given.dbh ?? dbh) as never,
         (given.plots ?? plots) as never,
         point,
-        given.size ?? 10,
+        (given.size ?? 10) as never,
         given.volume as never,
         given.count as never,
       ),
@@ -48,7 +48,7 @@ describe("a table that cannot be right", () => {
     ["Plot 2 is in the plot list twice.", { plots: [[1], [2], ["2"]] }],
     ["The plot list is empty. Every plot belongs in it, those without trees too.", { plots: [[""]] }],
     ["Basal area factor needs a number in ft2/ac, but the cell is blank.", { size: "" }],
-    ["Basal area factor should be between 0.5 and 200 ft2/ac. You have -10.", { size: -10 }],
+    ["Basal area factor should be between 0.5 and 400 ft2/ac. You have -10.", { size: -10 }],
   ])("says: %s", (message, given) => {
     expect(summary(given)).toMatchObject({ code: "#VALUE!", message });
   });
@@ -63,10 +63,10 @@ it("whatever cells hold, a table is square and clean, or there is one sentence",
   fc.assert(
     fc.property(list, list, list, list, fc.constantFrom(10, 0, "x", null), (a, b, c, d, size) => {
       const calls = [
-        () => standSummary(a, b, c, point, size, d),
-        () => standTable(a, b, c, d, fixed, size),
-        () => speciesTable(a, b, c, d, a, point, size),
-        () => plotTable(a, b, c, d, fixed, size),
+        () => standSummary(a, b, c, point, [[size]], d),
+        () => standTable(a, b, c, d, fixed, [[size]]),
+        () => speciesTable(a, b, c, d, a, point, [[size]]),
+        () => plotTable(a, b, c, d, fixed, [[size]]),
       ];
       for (const call of calls) {
         let table: unknown[][];

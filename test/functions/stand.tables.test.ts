@@ -14,8 +14,8 @@ import { dbh, plot, plots, species, volume } from "../support/fourPoints";
 const { point, fixed } = SamplingMethodName;
 
 describe("STANDTABLE and STOCKTABLE", () => {
-  const trees = standTable(plot, species, dbh, plots, point, 10);
-  const stock = stockTable(plot, species, dbh, volume, plots, point, 10, 2);
+  const trees = standTable(plot, species, dbh, plots, point, [[10]]);
+  const stock = stockTable(plot, species, dbh, volume, plots, point, [[10]], 2);
 
   it("have the classes down, the species by name across and totals both ways", () => {
     expect(trees[0]).toEqual(["Trees per ac by DBH class in", "RO", "wo", "All species"]);
@@ -24,7 +24,7 @@ describe("STANDTABLE and STOCKTABLE", () => {
   });
 
   it("add up to the stand", () => {
-    const summary = standSummary(plot, dbh, plots, point, 10, volume);
+    const summary = standSummary(plot, dbh, plots, point, [[10]], volume);
     expect(trees.at(-1)?.at(-1)).toBeCloseTo(summary[1]?.[1] as number, 9);
     expect(stock.at(-1)?.at(-1)).toBeCloseTo(summary[4]?.[1] as number, 9);
     for (const table of [trees, stock]) {
@@ -35,19 +35,19 @@ describe("STANDTABLE and STOCKTABLE", () => {
 
   it("take the width of a class, 5 cm in metric unless told", () => {
     expect(
-      standTable(plot, species, dbh, plots, point, 10, 10)
+      standTable(plot, species, dbh, plots, point, [[10]], 10)
         .slice(1, -1)
         .map(([name]) => name as unknown),
     ).toEqual([10, 20]);
-    const metric = standTable([[1]], [["ro"]], [[27.5]], [[1]], point, 4, undefined, undefined, StandUnits.metric);
+    const metric = standTable([[1]], [["ro"]], [[27.5]], [[1]], point, [[4]], undefined, undefined, StandUnits.metric);
     expect(metric.map(([name]) => name as unknown)).toEqual(["Trees per ha by DBH class cm", 30, "All classes"]);
-    expect(errorOf(() => standTable(plot, species, dbh, plots, point, 10, 100))?.message).toBe(
+    expect(errorOf(() => standTable(plot, species, dbh, plots, point, [[10]], 100))?.message).toBe(
       "Class width should be between 0.5 and 20 in. You have 100. Missing a decimal point?",
     );
   });
 
   it("keep trees without a species, in the last column", () => {
-    const table = standTable([[1], [1]], [[""], ["wo"]], [[12], [12]], [[1]], fixed, 0.1);
+    const table = standTable([[1], [1]], [[""], ["wo"]], [[12], [12]], [[1]], fixed, [[0.1]]);
     expect(table).toEqual([
       ["Trees per ac by DBH class in", "wo", "(blank)", "All species"],
       [12, 10, 10, 20],
@@ -56,7 +56,7 @@ describe("STANDTABLE and STOCKTABLE", () => {
   });
 
   it("say that there are no trees yet", () => {
-    expect(standTable([[""]], [[""]], [[""]], plots, point, 10)).toEqual([
+    expect(standTable([[""]], [[""]], [[""]], plots, point, [[10]])).toEqual([
       ["Trees per ac by DBH class in", "All species"],
       ["No trees yet", ""],
     ]);
@@ -72,7 +72,7 @@ describe("SPECIESTABLE", () => {
       [[10], [30], [50]],
       [[1], [2], [3]],
       fixed,
-      0.1,
+      [[0.1]],
     );
     expect(table[0]).toEqual([
       "Species",
@@ -93,7 +93,7 @@ describe("SPECIESTABLE", () => {
   });
 
   it("shares out the basal area when no volume was measured", () => {
-    const table = speciesTable(plot, species, dbh, [[""]], plots, point, 10);
+    const table = speciesTable(plot, species, dbh, [[""]], plots, point, [[10]]);
     expect(table[0]?.slice(5)).toEqual(["Share of basal area %", "Margin +/- at 95 %, basal area"]);
     expect(table[1]?.[4]).toBe("");
     expect(
@@ -104,7 +104,7 @@ describe("SPECIESTABLE", () => {
   });
 
   it("says in the margin that one plot is too few", () => {
-    const table = speciesTable([[1]], [["ro"]], [[12]], [[10]], [[1]], fixed, 0.1);
+    const table = speciesTable([[1]], [["ro"]], [[12]], [[10]], [[1]], fixed, [[0.1]]);
     expect(table[1]?.[4]).toBe(100);
     expect(table[1]?.[6]).toMatchObject({
       code: "#N/A",
@@ -115,11 +115,15 @@ describe("SPECIESTABLE", () => {
 
 describe("PLOTTABLE", () => {
   it("has a row for every plot in the order of the list, the empty one with zeros", () => {
-    const table = plotTable([[7], ["b"], [7]], [[12], [14], [16]], [[100], [50], [""]], [["B"], [3], [7]], fixed, 0.1, [
-      [1],
-      [2],
-      [0.5],
-    ]);
+    const table = plotTable(
+      [[7], ["b"], [7]],
+      [[12], [14], [16]],
+      [[100], [50], [""]],
+      [["B"], [3], [7]],
+      fixed,
+      [[0.1]],
+      [[1], [2], [0.5]],
+    );
     expect(table[0]).toEqual(["Plot", "Trees tallied", "Trees per ac", "Basal area ft2/ac", "Volume per ac"]);
     expect(table.map((row) => [row[0], row[1], row[2], row[4]] as unknown[]).slice(1)).toEqual([
       ["B", 2, 20, 1000],
@@ -130,8 +134,8 @@ describe("PLOTTABLE", () => {
   });
 
   it("averages to the summary", () => {
-    const table = plotTable(plot, dbh, volume, plots, point, 10);
-    const summary = standSummary(plot, dbh, plots, point, 10, volume);
+    const table = plotTable(plot, dbh, volume, plots, point, [[10]]);
+    const summary = standSummary(plot, dbh, plots, point, [[10]], volume);
     for (const [from, to] of [
       [2, 1],
       [3, 2],

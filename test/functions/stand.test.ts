@@ -11,7 +11,7 @@ it("the menu of methods is the list of the core", () => {
 
 describe("TREESPERACRE", () => {
   it("answers cell by cell and passes blanks over", () => {
-    const answer = treesPerAcre([[14], [""], [0], ["14in"]], point, 10);
+    const answer = treesPerAcre([[14], [""], [0], ["14in"]], point, [[10]]);
     expect(answer[0]?.[0]).toBeCloseTo(9.354413, 5);
     expect([answer[1], answer[2]]).toEqual([[""], [""]]);
     expect(answer[3]?.[0]).toMatchObject({
@@ -21,14 +21,14 @@ describe("TREESPERACRE", () => {
   });
 
   it("takes metric: 30 cm at 4 m2/ha stands for 4 over its basal area", () => {
-    expect(treesPerAcre([[30]], point, 4, StandUnits.metric)[0]?.[0]).toBeCloseTo(4 / (Math.PI * 0.15 ** 2), 8);
-    expect(treesPerAcre([[30]], fixed, 0.05, StandUnits.metric)[0]?.[0]).toBeCloseTo(20, 10);
+    expect(treesPerAcre([[30]], point, [[4]], StandUnits.metric)[0]?.[0]).toBeCloseTo(4 / (Math.PI * 0.15 ** 2), 8);
+    expect(treesPerAcre([[30]], fixed, [[0.05]], StandUnits.metric)[0]?.[0]).toBeCloseTo(20, 10);
   });
 
   it("names the methods when it is given another", () => {
-    expect(errorOf(() => treesPerAcre([[14]], "Circle" as SamplingMethodName, 10))).toMatchObject({
+    expect(errorOf(() => treesPerAcre([[14]], "Circle" as SamplingMethodName, [[10]]))).toMatchObject({
       code: "#VALUE!",
-      message: 'Method should be one of: Point, Fixed. You have "Circle".',
+      message: 'Method should be one of: Point, Fixed, Strip, All. You have "Circle".',
     });
   });
 });

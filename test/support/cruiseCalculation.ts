@@ -77,7 +77,7 @@ function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[
       of(TREES, tree.dbh),
       plots,
       point,
-      size,
+      [[size]],
       of(TREES, tree.volume),
       of(TREES, tree.count),
       confidence,
@@ -89,7 +89,7 @@ function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[
       of(TREES, tree.volume),
       plots,
       point,
-      size,
+      [[size]],
       of(TREES, tree.count),
     );
   const total = () => {
@@ -123,7 +123,7 @@ function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[
         of(TREES, tree.dbh),
         plots,
         point,
-        size,
+        [[size]],
         2,
         of(TREES, tree.count),
       ),

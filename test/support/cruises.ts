@@ -2,6 +2,7 @@ import { acres, squareFeetPerAcre } from "../../src/core/basis/units";
 import type { Cruise } from "../../src/core/cruise/cruise";
 import { fixedPlots } from "../../src/core/cruise/methods/fixedPlots";
 import { pointSample } from "../../src/core/cruise/methods/pointSample";
+import { sameSize } from "../../src/core/cruise/plotSizes";
 import { numberIn, published } from "./published";
 
 /** One line of a tally as a test writes it down; plots are counted from 0. */
@@ -22,13 +23,13 @@ const columns = (plots: number, lines: readonly Line[]) => ({
 
 export const pointCruise = (factor: number, plots: number, lines: readonly Line[]): Cruise => ({
   method: pointSample,
-  size: squareFeetPerAcre(factor),
+  size: sameSize(squareFeetPerAcre(factor)),
   ...columns(plots, lines),
 });
 
 export const plotCruise = (size: number, plots: number, lines: readonly Line[]): Cruise => ({
   method: fixedPlots,
-  size: acres(size),
+  size: sameSize(acres(size)),
   ...columns(plots, lines),
 });
 

@@ -29,6 +29,15 @@ export function mean(values: ArrayLike<number>): number {
   return sum / values.length;
 }
 
+/** Arithmetic mean, each value by what it weighs; without weights all weigh the same. The list must not be empty. */
+export function weightedMean(values: ArrayLike<number>, weight?: ArrayLike<number>): number {
+  return weight ? mean(products(values, weight)) / mean(weight) : mean(values);
+}
+
+/** The products of two lists, pair by pair. */
+export const products = (values: ArrayLike<number>, others: ArrayLike<number>): Float64Array =>
+  Float64Array.from(values, (value, i) => value * (others[i] as number));
+
 /** Sample variance, divisor n - 1, by the two-pass method. The list must hold at least two values. */
 export function sampleVariance(values: ArrayLike<number>): number {
   const centre = mean(values);

@@ -1,5 +1,5 @@
 import { inches } from "../basis/units";
-import type { Cruise } from "./cruise";
+import { plotWeights, type Cruise } from "./cruise";
 import { diameterClass } from "./diameterClass";
 
 /** Amounts per acre by diameter class and species; classes without trees between the others are kept. */
@@ -26,7 +26,9 @@ export function classTable(
   width: number,
   amount: Amount,
 ): ClassTable {
-  const { method, size, plots, dbh, count, volume } = cruise;
+  const { method, size, plots, plot, dbh, count, volume } = cruise;
+  const weight = plotWeights(cruise);
+  const weights = weight ? weight.reduce((sum, one) => sum + one, 0) : plots;
   const lines = dbh.length;
   const numbers = Int32Array.from({ length: lines }, (_, line) => diameterClass(dbh[line] as number, width));
   const first = numbers.reduce((least, one) => Math.min(least, one), Infinity);
@@ -37,7 +39,10 @@ export function classTable(
     const row = amounts[(numbers[line] as number) - first] as number[];
     const kind = species[line] as number;
     const each = amount === "trees" ? 1 : (volume?.[line] ?? 0);
-    const trees = ((count[line] as number) * method.treesPerAcre(inches(dbh[line] as number), size)) / plots;
+    const place = plot[line] as number;
+    const diameter = inches(dbh[line] as number);
+    const standsFor = (count[line] as number) * method.treesPerAcre(diameter, size.ofTree(place, diameter));
+    const trees = (standsFor * (weight?.[place] ?? 1)) / weights;
     row[kind] = (row[kind] as number) + trees * each;
   }
   return { classes, amounts };

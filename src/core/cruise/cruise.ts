@@ -1,4 +1,6 @@
-import type { SampleSize, SamplingMethod } from "./samplingMethod";
+import { InvalidInput } from "../basis/problem";
+import type { PlotSizes } from "./plotSizes";
+import type { SamplingMethod } from "./samplingMethod";
 
 /**
  * A cruise as plain columns: one entry for each line of the tally, and the number of plots beside them, because
@@ -6,7 +8,7 @@ import type { SampleSize, SamplingMethod } from "./samplingMethod";
  */
 export interface Cruise {
   readonly method: SamplingMethod;
-  readonly size: SampleSize;
+  readonly size: PlotSizes;
   /** How many plots were visited, those without trees included. */
   readonly plots: number;
   /** The plot of each line, counted from 0. */
@@ -19,16 +21,15 @@ export interface Cruise {
   readonly volume?: ArrayLike<number>;
 }
 
-/** The lines of a cruise that a test picks, on the same plots: those without a picked tree stay, as empty ones. */
-export function partOf(cruise: Cruise, picked: (line: number) => boolean): Cruise {
-  const lines: number[] = [];
-  for (let line = 0; line < cruise.dbh.length; line += 1) if (picked(line)) lines.push(line);
-  const only = (column: ArrayLike<number>) => Float64Array.from(lines, (line) => column[line] as number);
-  return {
-    ...cruise,
-    plot: only(cruise.plot),
-    dbh: only(cruise.dbh),
-    count: only(cruise.count),
-    ...(cruise.volume && { volume: only(cruise.volume) }),
-  };
+/**
+ * What each plot weighs in the mean of the stand; undefined where all weigh the same.
+ * @throws InvalidInput when plots weigh by their area and it is not one for each plot
+ */
+export function plotWeights({ method, size, plots }: Cruise): Float64Array | undefined {
+  if (method.plotsWeigh === "equally") return undefined;
+  return Float64Array.from({ length: plots }, (_, plot) => {
+    const area = size.ofPlot(plot);
+    if (area === undefined) throw new InvalidInput(`${method.size.what} cannot go by the diameter of the tree.`);
+    return area;
+  });
 }

@@ -1,7 +1,8 @@
-import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
-import { mean, sampleVariance, studentT } from "../basis/statistics";
+import { mean, products, sampleVariance, studentT } from "../basis/statistics";
 import { percent, type Percent } from "../basis/units";
+import { ratioOfMeans } from "./ratioOfMeans";
+import { requireTwoPlots } from "./requireTwoPlots";
 
 /** An amount with its margin of error at some confidence. */
 export interface Estimate {
@@ -44,6 +45,8 @@ export const sources: readonly Source[] = [
  *     s  sample standard deviation of the plots, divisor n - 1
  *     n  number of plots, those without trees included
  *
+ * Where plots weigh by their acres, as strips do, mean and standard error are those of a ratio of means.
+ *
  * No finite population correction: plot centres are picked from a surface without end, and a point of a point
  * sample has no area of its own [2]. The printed example of [1] does use one; its test says so.
  *
@@ -53,10 +56,14 @@ export const sources: readonly Source[] = [
  * [1] F. Freese, "Elementary Forest Sampling", USDA Agriculture Handbook 232, 1962
  * [2] A. O. Finley and J. W. Doser, "Introduction to Forestry Data Analysis with R", ch. 12
  */
-export function estimate(plots: ArrayLike<number>, confidence: Percent): Estimate {
+export function estimate(plots: ArrayLike<number>, confidence: Percent, weight?: ArrayLike<number>): Estimate {
   requireTwoPlots(plots.length);
-  const standardError = Math.sqrt(sampleVariance(plots) / plots.length);
-  return withMargin(mean(plots), studentT(confidence, plots.length - 1) * standardError);
+  const t = studentT(confidence, plots.length - 1);
+  if (weight) {
+    const { value, standardError } = ratioOfMeans(products(plots, weight), weight);
+    return withMargin(value, t * standardError);
+  }
+  return withMargin(mean(plots), t * Math.sqrt(sampleVariance(plots) / plots.length));
 }
 
 /** An amount and its margin, written out as percent, low and high. */
@@ -68,9 +75,4 @@ export function withMargin(value: number, margin: number): Estimate {
     low: value - margin,
     high: value + margin,
   };
-}
-
-/** @throws OutOfRange when there are fewer than 2 plots: one plot says nothing of how plots differ */
-export function requireTwoPlots(plots: number): void {
-  if (plots < 2) throw new OutOfRange(`A margin of error needs at least 2 plots. You have ${plots}.`);
 }

@@ -1,8 +1,8 @@
 import { OutOfRange } from "../basis/problem";
 import { mean, sampleVariance } from "../basis/statistics";
 import { percent, type Percent } from "../basis/units";
-import { requireTwoPlots } from "./estimate";
 import { plotsNeeded } from "./plotsNeeded";
+import { requireTwoPlots } from "./requireTwoPlots";
 
 /**
  * How many further plots would bring the margin of error down to the one that is wanted, if the further plots

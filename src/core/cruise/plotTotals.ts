@@ -1,6 +1,6 @@
 import type { Inches } from "../basis/units";
 import { basalArea } from "../tree/basalArea";
-import type { Cruise } from "./cruise";
+import { plotWeights, type Cruise } from "./cruise";
 
 /** What each plot says an acre holds, one entry a plot, in the order of the plot list; a plot without trees says 0. */
 export interface PlotTotals {
@@ -12,6 +12,8 @@ export interface PlotTotals {
   readonly basalArea: Float64Array;
   /** In the unit of the tree volumes, per acre. */
   readonly volume?: Float64Array;
+  /** What each plot weighs in a mean; left out where all weigh the same. */
+  readonly weight?: Float64Array;
 }
 
 /**
@@ -26,21 +28,41 @@ export interface PlotTotals {
  *
  * @throws InvalidInput when a diameter or the size is not a number above 0
  */
-export function plotTotals(cruise: Cruise): PlotTotals {
+export const plotTotals = (cruise: Cruise): PlotTotals => partTotals(cruise, undefined, 1)[0] as PlotTotals;
+
+/**
+ * The plot totals of each part of a stand by itself, such as a species or the trees to be cut, in one pass. A part
+ * keeps every plot of the cruise, with 0 where it is absent, so that its margin of error comes from its own plots
+ * and is no share of the stand's margin.
+ *
+ * @param part number of the part of each line, counted from 0. Left out: all lines are of part 0
+ */
+export function partTotals(cruise: Cruise, part: ArrayLike<number> | undefined, parts: number): PlotTotals[] {
   const { method, size, plots, plot, dbh, count, volume } = cruise;
-  const tally = new Float64Array(plots);
-  const trees = new Float64Array(plots);
-  const areas = new Float64Array(plots);
-  const volumes = new Float64Array(plots);
+  const tally = new Float64Array(parts * plots);
+  const trees = new Float64Array(parts * plots);
+  const areas = new Float64Array(parts * plots);
+  const volumes = new Float64Array(volume ? parts * plots : 0);
   for (let line = 0; line < dbh.length; line += 1) {
     const place = plot[line] as number;
+    const at = part ? (part[line] as number) * plots + place : place;
     const diameter = dbh[line] as Inches;
     const counted = count[line] as number;
-    const standsFor = counted * method.treesPerAcre(diameter, size);
-    tally[place] = (tally[place] as number) + counted;
-    trees[place] = (trees[place] as number) + standsFor;
-    areas[place] = (areas[place] as number) + standsFor * basalArea(diameter);
-    if (volume) volumes[place] = (volumes[place] as number) + standsFor * (volume[line] as number);
+    const standsFor = counted * method.treesPerAcre(diameter, size.ofTree(place, diameter));
+    tally[at] = (tally[at] as number) + counted;
+    trees[at] = (trees[at] as number) + standsFor;
+    areas[at] = (areas[at] as number) + standsFor * basalArea(diameter);
+    if (volume) volumes[at] = (volumes[at] as number) + standsFor * (volume[line] as number);
   }
-  return { tally, trees, basalArea: areas, ...(volume && { volume: volumes }) };
+  const weight = plotWeights(cruise);
+  return Array.from({ length: parts }, (_, one) => {
+    const its = (totals: Float64Array) => totals.subarray(one * plots, (one + 1) * plots);
+    return {
+      tally: its(tally),
+      trees: its(trees),
+      basalArea: its(areas),
+      ...(volume && { volume: its(volumes) }),
+      ...(weight && { weight }),
+    };
+  });
 }

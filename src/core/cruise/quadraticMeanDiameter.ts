@@ -1,10 +1,12 @@
 import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
-import { mean, studentT } from "../basis/statistics";
+import { products, studentT, weightedMean } from "../basis/statistics";
 import { inches, type Inches, type Percent } from "../basis/units";
 import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../tree/basalArea";
-import { requireTwoPlots, withMargin, type Estimate } from "./estimate";
+import { withMargin, type Estimate } from "./estimate";
 import type { PlotTotals } from "./plotTotals";
+import { ratioOfMeans } from "./ratioOfMeans";
+import { requireTwoPlots } from "./requireTwoPlots";
 
 export const sources: readonly Source[] = [
   {
@@ -42,10 +44,10 @@ export function quadraticMeanDiameter(dbh: ArrayLike<number>, weight: ArrayLike<
 }
 
 /** Quadratic mean diameter of a stand, from its plots; undefined while there are no trees. */
-export function quadraticMeanDiameterOf({ trees, basalArea }: PlotTotals): Inches | undefined {
-  const perAcre = mean(trees);
+export function quadraticMeanDiameterOf({ trees, basalArea, weight }: PlotTotals): Inches | undefined {
+  const perAcre = weightedMean(trees, weight);
   return perAcre > 0
-    ? inches(Math.sqrt(mean(basalArea) / perAcre / SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER))
+    ? inches(Math.sqrt(weightedMean(basalArea, weight) / perAcre / SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER))
     : undefined;
 }
 
@@ -54,27 +56,27 @@ export function quadraticMeanDiameterOf({ trees, basalArea }: PlotTotals): Inche
  * basal area over trees, which rise and fall together; so its error is that of a ratio estimate, carried through
  * the root by its slope (delta method).
  *
- *     R = G / T     s_R^2 = sum((G_p - R T_p)^2) / (n (n - 1) T^2)     m = t Dq s_R / (2 R)
+ *     R = G / T     m = t Dq s_R / (2 R)
  *
- *     G, T      mean basal area [ft2/ac] and mean trees [1/ac] of the n plots; G_p, T_p those of one plot
+ *     G, T      mean basal area [ft2/ac] and mean trees [1/ac] of the plots
  *     R, s_R    mean basal area of a tree and its standard error   [ft2]
  *     Dq, m     quadratic mean diameter and its margin of error    [in]
- *     t         two-sided Student's t for n - 1 degrees of freedom
+ *     t         two-sided Student's t for n - 1 degrees of freedom, n plots
  *
  * An approximation that is good once there are a dozen plots or so; its test holds it against the jackknife.
  *
  * @throws OutOfRange when there are fewer than 2 plots
  */
 export function estimateQuadraticMeanDiameter(totals: PlotTotals, confidence: Percent): Estimate | undefined {
-  const { trees, basalArea } = totals;
-  const plots = trees.length;
-  requireTwoPlots(plots);
+  const { trees, basalArea, weight } = totals;
+  requireTwoPlots(trees.length);
   const diameter = quadraticMeanDiameterOf(totals);
   if (diameter === undefined) return undefined;
-  const perAcre = mean(trees);
-  const ratio = mean(basalArea) / perAcre;
-  let squares = 0;
-  for (let i = 0; i < plots; i += 1) squares += ((basalArea[i] as number) - ratio * (trees[i] as number)) ** 2;
-  const standardError = Math.sqrt(squares / (plots * (plots - 1))) / perAcre;
-  return withMargin(diameter, (studentT(confidence, plots - 1) * diameter * standardError) / (2 * ratio));
+  const ratio = weight
+    ? ratioOfMeans(products(basalArea, weight), products(trees, weight))
+    : ratioOfMeans(basalArea, trees);
+  return withMargin(
+    diameter,
+    (studentT(confidence, trees.length - 1) * diameter * ratio.standardError) / (2 * ratio.value),
+  );
 }

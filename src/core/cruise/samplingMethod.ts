@@ -13,6 +13,10 @@ export interface SamplingMethod extends Choice {
     readonly low: number;
     readonly high: number;
   };
+  /** Whether every plot says as much as any other, or as much as it has acres. */
+  readonly plotsWeigh: "equally" | "by area";
+  /** True when every tree of the tract is tallied: then there is no sampling error to state. */
+  readonly complete: boolean;
   /**
    * Trees per acre that one tallied tree stands for on its own plot.
    * @throws InvalidInput when the diameter or the size is not a number above 0

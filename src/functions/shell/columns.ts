@@ -110,6 +110,9 @@ export class BadRows {
   private firstRow = Infinity;
   private sentence = "";
 
+  /** @param lead what the sentence calls a row */
+  constructor(private readonly lead = "Row") {}
+
   get found(): boolean {
     return this.rows.size > 0;
   }
@@ -118,7 +121,7 @@ export class BadRows {
   add(row: number, sentence: string): void {
     if (row < this.firstRow) {
       this.firstRow = row;
-      this.sentence = `Row ${row + 1}: ${sentence}`;
+      this.sentence = `${this.lead} ${row + 1}: ${sentence}`;
     }
     this.rows.add(row);
   }

@@ -1,11 +1,11 @@
 import { shown } from "../../core/basis/require";
-import { mean } from "../../core/basis/statistics";
+import { weightedMean } from "../../core/basis/statistics";
 import { percent, type Percent } from "../../core/basis/units";
 import { classTable, type Amount } from "../../core/cruise/classTable";
 import { estimate, type Estimate } from "../../core/cruise/estimate";
-import { plotTotals, type PlotTotals } from "../../core/cruise/plotTotals";
+import { partTotals, plotTotals, type PlotTotals } from "../../core/cruise/plotTotals";
 import { estimateQuadraticMeanDiameter, quadraticMeanDiameterOf } from "../../core/cruise/quadraticMeanDiameter";
-import { speciesParts } from "../../core/cruise/speciesParts";
+import type { SamplingMethod } from "../../core/cruise/samplingMethod";
 import { asError, spilled, type Answer } from "./answers";
 import { oneNumber, type Cells } from "./readings";
 import { NO_SPECIES, type Tally } from "./tally";
@@ -13,6 +13,9 @@ import type { UnitSystem } from "./unitSystem";
 
 const NO_TREES = [["No trees yet"]];
 const ALL_SPECIES = "All species";
+
+/** What stands in place of a margin when every tree was tallied: there is no sampling error, and 0 would be false. */
+export const NOT_APPLICABLE = "not applicable";
 
 /** The confidence at which a margin is stated; left out, 95 %. */
 export const confidenceOf = (given: unknown): Percent =>
@@ -26,14 +29,16 @@ export function summaryTable({ cruise }: Tally, confidence: Percent, units: Unit
   const perLand = units.perLand.perOurs;
   const line = (name: string, plots: ArrayLike<number>, factor: number) => [
     name,
-    ...estimated(mean(plots), factor, () => estimate(plots, confidence)),
+    ...estimated(cruise.method, weightedMean(plots, totals.weight), factor, () =>
+      estimate(plots, confidence, totals.weight),
+    ),
   ];
   return spilled(header, [
     line(`Trees ${units.perLand.name}`, totals.trees, perLand),
     line(`Basal area ${units.areaPerLand.name}`, totals.basalArea, units.areaPerLand.perOurs),
     [
       `Quadratic mean diameter ${units.diameter.name}`,
-      ...estimated(quadraticMeanDiameterOf(totals), units.diameter.perOurs, () =>
+      ...estimated(cruise.method, quadraticMeanDiameterOf(totals), units.diameter.perOurs, () =>
         estimateQuadraticMeanDiameter(totals, confidence),
       ),
     ],
@@ -83,6 +88,7 @@ export function speciesTable({ cruise, species, speciesNames }: Tally, confidenc
   const shared = (totals: PlotTotals) => totals.volume ?? totals.basalArea;
   const factor = byVolume ? units.perLand.perOurs : units.areaPerLand.perOurs;
   const whole = plotTotals(cruise);
+  const mean = (plots: ArrayLike<number>) => weightedMean(plots, whole.weight);
   const line = (name: string, totals: PlotTotals) => [
     name,
     mean(totals.trees) * units.perLand.perOurs,
@@ -90,9 +96,9 @@ export function speciesTable({ cruise, species, speciesNames }: Tally, confidenc
     (quadraticMeanDiameterOf(totals) ?? 0) * units.diameter.perOurs,
     totals.volume && mean(totals.volume) * units.perLand.perOurs,
     (100 * mean(shared(totals))) / mean(shared(whole)),
-    estimated(undefined, factor, () => estimate(shared(totals), confidence))[1],
+    estimated(cruise.method, undefined, factor, () => estimate(shared(totals), confidence, totals.weight))[1],
   ];
-  const parts = speciesParts(cruise, species, speciesNames.length);
+  const parts = partTotals(cruise, species, speciesNames.length);
   const largestFirst = speciesByName(speciesNames).sort(
     (one, other) => mean(shared(parts[other] as PlotTotals)) - mean(shared(parts[one] as PlotTotals)),
   );
@@ -125,12 +131,17 @@ export function plotsTable({ cruise, plotCells }: Tally, units: UnitSystem): Cel
   );
 }
 
-/** Value, margin, percent, low and high; with a single plot the value stands and the others say what is lacking. */
+/**
+ * Value, margin, percent, low and high; with a single plot the value stands and the others say what is lacking, and
+ * with every tree tallied they say that a margin does not apply.
+ */
 function estimated(
+  { complete }: SamplingMethod,
   value: number | undefined,
   factor: number,
   work: () => Estimate | undefined,
 ): (Answer | undefined)[] {
+  if (complete) return [value && value * factor, ...Array<string>(4).fill(NOT_APPLICABLE)];
   try {
     const found = work();
     if (!found) return [];

@@ -1,12 +1,10 @@
 import { chosen } from "../../core/basis/choices";
 import { InvalidInput } from "../../core/basis/problem";
-import { acres, squareFeetPerAcre } from "../../core/basis/units";
 import type { Cruise } from "../../core/cruise/cruise";
 import { samplingMethods } from "../../core/cruise/methods";
 import { NameList } from "../../core/cruise/nameList";
-import type { SampleSize, SamplingMethod } from "../../core/cruise/samplingMethod";
 import { BadRows, column, filledRows, isMissing, isNothing, numbersOf, sharedRows, type Column } from "./columns";
-import { oneNumber } from "./readings";
+import { plotList, plotSizes } from "./plots";
 import type { UnitSystem } from "./unitSystem";
 
 /** The arguments that every stand table shares, as the cell gave them. */
@@ -37,9 +35,9 @@ const VOLUME = { unit: "", low: 0, high: 1e6 };
 const COUNT = { unit: "trees", low: 0.1, high: 1000 };
 
 /** Bounds of a diameter at breast height, in the user's unit. */
-export const dbhBounds = ({ diameter }: UnitSystem) => ({
+export const dbhBounds = ({ diameter }: UnitSystem, least = 1) => ({
   unit: diameter.name,
-  low: diameter.perOurs,
+  low: Math.max(1, least) * diameter.perOurs,
   high: 80 * diameter.perOurs,
 });
 
@@ -51,8 +49,9 @@ export const dbhBounds = ({ diameter }: UnitSystem) => ({
  */
 export function readTally(given: TallyArguments, units: UnitSystem): Tally {
   const method = chosen("Method", given.method, samplingMethods);
-  const size = sampleSize(given.size, method, units);
-  const { cells: plotCells, known } = plotList(given.plots);
+  const list = plotList(given.plots);
+  const size = plotSizes(given.size, method, units, given.plots, list);
+  const { cells: plotCells, known } = list;
 
   const plot = column(given.plot, "Plot");
   const dbh = column(given.dbh, "DBH");
@@ -62,7 +61,7 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
   const rows = Math.min(sharedRows([plot, dbh, species, volume, count]), dbh.single ? Infinity : filledRows(dbh));
 
   const bad = new BadRows();
-  const diameters = numbersOf(dbh, rows, dbhBounds(units), 0, bad);
+  const diameters = numbersOf(dbh, rows, dbhBounds(units, size.leastDbh), 0, bad);
   const places = placesOf(plot, known, diameters, bad);
   const volumes = isMissing(volume) ? undefined : numbersOf(volume, rows, VOLUME, 0, bad, diameters);
   const counts = numbersOf(count, rows, COUNT, 1, bad, diameters);
@@ -120,33 +119,6 @@ function kindsOf(species: Column, kinds: NameList, diameters: Float64Array): Flo
 function linesWithTrees(diameters: Float64Array): (column: Float64Array) => Float64Array {
   if (!diameters.includes(0)) return (whole) => whole;
   return (whole) => whole.filter((_, row) => diameters[row] !== 0);
-}
-
-/** The basal area factor or the plot size, from the user's unit. */
-export function sampleSize(given: unknown, method: SamplingMethod, units: UnitSystem): SampleSize {
-  const { what, kind, low, high } = method.size;
-  const unit = kind === "area" ? units.area : units.areaPerLand;
-  const tag = kind === "area" ? acres : squareFeetPerAcre;
-  return tag(
-    oneNumber(given, what, { unit: unit.name, low: low * unit.perOurs, high: high * unit.perOurs }) / unit.perOurs,
-  );
-}
-
-/** Every plot that was visited, in the order of the list. */
-function plotList(given: unknown) {
-  const list = column(given, "Plot list");
-  const cells: (string | number)[] = [];
-  const known = new NameList();
-  const rows = filledRows(list);
-  for (let row = 0; row < rows; row += 1) {
-    const cell = list.at(row);
-    if (isNothing(cell)) continue;
-    if (known.placeOf(String(cell)) !== undefined)
-      throw new InvalidInput(`Plot ${String(cell)} is in the plot list twice.`);
-    known.add(String(cell));
-    cells.push(typeof cell === "number" ? cell : String(cell).trim());
-  }
-  return { cells, known };
 }
 
 /** Spares the work on a text that was met before: a tally names few plots and species many times. */

@@ -3,8 +3,7 @@ import { describe, expect, it } from "vitest";
 import { mean } from "../../../src/core/basis/statistics";
 import { classTable } from "../../../src/core/cruise/classTable";
 import { diameterClass } from "../../../src/core/cruise/diameterClass";
-import { plotTotals } from "../../../src/core/cruise/plotTotals";
-import { speciesParts } from "../../../src/core/cruise/speciesParts";
+import { partTotals, plotTotals } from "../../../src/core/cruise/plotTotals";
 import { answersOf } from "../../support/answers";
 import { fourPointLines, plotCruise, pointCruise } from "../../support/cruises";
 import { expectAsPrinted } from "../../support/expectAsPrinted";
@@ -102,7 +101,7 @@ describe("parts and whole", () => {
       fc.property(tallies, (tally) => {
         const cruise = plotCruise(0.1, 5, tally);
         const whole = plotTotals(cruise);
-        const parts = speciesParts(
+        const parts = partTotals(
           cruise,
           tally.map(({ species }) => species),
           4,

@@ -19,6 +19,8 @@ export const fixedPlots: SamplingMethod = {
   title: "Fixed",
   aliases: ["Fixed plot", "Fixed plots", "Fixed area", "Fixed radius"],
   size: { what: "Plot size", kind: "area", low: 0.0001, high: 1000 },
+  plotsWeigh: "equally",
+  complete: false,
   sources: [
     {
       author: "author not shown",

@@ -22,7 +22,9 @@ export const pointSample: SamplingMethod = {
   id: "pointSample",
   title: "Point",
   aliases: ["Points", "Point sampling", "Prism", "Angle gauge", "Variable radius"],
-  size: { what: "Basal area factor", kind: "basal area", low: 0.5, high: 200 },
+  size: { what: "Basal area factor", kind: "basal area", low: 0.5, high: 400 },
+  plotsWeigh: "equally",
+  complete: false,
   sources: [
     {
       author: "author not shown",

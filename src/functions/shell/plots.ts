@@ -1,0 +1,130 @@
+import { InvalidInput } from "../../core/basis/problem";
+import { acres, squareFeetPerAcre } from "../../core/basis/units";
+import { NameList } from "../../core/cruise/nameList";
+import { sameSize, sizeByDiameter, sizePerPlot, type PlotSizes } from "../../core/cruise/plotSizes";
+import type { SampleSize, SamplingMethod } from "../../core/cruise/samplingMethod";
+import { BadRows, column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
+import { asCells, oneNumber, type Bounds } from "./readings";
+import type { Unit, UnitSystem } from "./unitSystem";
+
+export interface PlotList {
+  /** The plots as their list has them. */
+  readonly cells: readonly (string | number)[];
+  readonly known: NameList;
+  /** The row of the list in which each plot stands, so that other lists beside it can be read. */
+  readonly rows: readonly number[];
+}
+
+/** Every plot that was visited, in the order of the list. */
+export function plotList(given: unknown): PlotList {
+  const list = column(given, "Plot list");
+  const cells: (string | number)[] = [];
+  const rows: number[] = [];
+  const known = new NameList();
+  const filled = filledRows(list);
+  for (let row = 0; row < filled; row += 1) {
+    const cell = list.at(row);
+    if (isNothing(cell)) continue;
+    if (known.placeOf(String(cell)) !== undefined)
+      throw new InvalidInput(`Plot ${String(cell)} is in the plot list twice.`);
+    known.add(String(cell));
+    cells.push(typeof cell === "number" ? cell : String(cell).trim());
+    rows.push(row);
+  }
+  return { cells, known, rows };
+}
+
+/**
+ * The basal area factor or the plot size, from the user's unit: one value for every plot; one for each, beside the
+ * plot list; or, in two columns, the least diameter of each nested plot and its size.
+ */
+export function plotSizes(
+  given: unknown,
+  method: SamplingMethod,
+  units: UnitSystem,
+  plots: unknown,
+  list: PlotList,
+): PlotSizes {
+  const cells = asCells(given);
+  if (cells.length === 1 && cells[0]?.length === 1) {
+    if (method.complete && list.cells.length > 1) {
+      throw new InvalidInput(
+        "Each part of the tract needs its own acres. Give them as a column beside the plot list, or list one plot.",
+      );
+    }
+    return sameSize(sampleSize(given, method, units));
+  }
+  return cells[0]?.length === 2 && !alike(cells, asCells(plots))
+    ? nestedSizes(given, method, units)
+    : sizePerPlot(besideThePlots(given, method, units, plots, list));
+}
+
+/** One size, from the user's unit. */
+export function sampleSize(given: unknown, method: SamplingMethod, units: UnitSystem): SampleSize {
+  const { bounds, tag } = sizeOf(method, units);
+  return tag(oneNumber(given, method.size.what, bounds));
+}
+
+const alike = (one: readonly unknown[][], other: readonly unknown[][]) =>
+  one.length === other.length && one[0]?.length === other[0]?.length;
+
+/** How a size of this method is bounded in the user's unit, and brought from it into ours. */
+export function sizeOf(
+  method: SamplingMethod,
+  units: UnitSystem,
+): { bounds: Bounds; tag: (value: number) => SampleSize } {
+  const { kind, low, high } = method.size;
+  const unit: Unit = kind === "area" ? units.area : units.areaPerLand;
+  const ours = kind === "area" ? acres : squareFeetPerAcre;
+  return {
+    bounds: { unit: unit.name, low: low * unit.perOurs, high: high * unit.perOurs },
+    tag: (value) => ours(value / unit.perOurs),
+  };
+}
+
+function besideThePlots(
+  given: unknown,
+  method: SamplingMethod,
+  units: UnitSystem,
+  plots: unknown,
+  { rows }: PlotList,
+): Float64Array {
+  const { bounds, tag } = sizeOf(method, units);
+  const sizes = column(given, method.size.what);
+  sharedRows([column(plots, "Plot list"), sizes]);
+  const bad = new BadRows("Plot list, row");
+  const read = Float64Array.from(rows, (row) => {
+    let size = 0;
+    bad.guard(row, () => {
+      size = numberAt(sizes, row, bounds, 0);
+      if (size === 0) throw new InvalidInput(`${method.size.what} is missing.`);
+    });
+    return tag(size);
+  });
+  bad.settle();
+  return read;
+}
+
+/** Rows of the least diameter and the size of a nested plot. */
+function nestedSizes(given: unknown, method: SamplingMethod, units: UnitSystem): PlotSizes {
+  if (method.plotsWeigh !== "equally")
+    throw new InvalidInput(`${method.size.what} cannot go by the diameter of the tree.`);
+  const { bounds, tag } = sizeOf(method, units);
+  const steps = asCells(given).map(([least, size]) => ({ least: column(least, "Least DBH"), size: size as unknown }));
+  const bad = new BadRows("Size, row");
+  const seen = new Set<number>();
+  const read = steps.flatMap(({ least, size }, row) => {
+    const step = { leastDbh: 0, size: tag(0) };
+    if (isNothing(least.at(0)) && isNothing(size)) return [];
+    bad.guard(row, () => {
+      step.leastDbh = numberAt(least, 0, { unit: units.diameter.name, low: 0, high: 1000 }, 0) / units.diameter.perOurs;
+      if (seen.has(step.leastDbh)) throw new InvalidInput("this least DBH stands there twice.");
+      seen.add(step.leastDbh);
+      step.size = tag(oneNumber(size, method.size.what, bounds));
+    });
+    return [step];
+  });
+  bad.settle();
+  if (read.length === 0) throw new InvalidInput(`${method.size.what} needs a number, but the cell is blank.`);
+  return sizeByDiameter(read);
+}
