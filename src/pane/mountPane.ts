@@ -42,21 +42,23 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
   root.classList.add("woodlot-pane");
 
   let openStand: string | undefined;
-  const refresher = createRefresher(store, host, (job) => {
-    desk.settle();
-    if (openStand === job.stand) return;
-    openStand = job.stand;
-    store.set({ plan: planOf(job) });
-    desk.restore();
+  const refresher = createRefresher(store, host, () => {
+    const settle = desk.beforeReading();
+    return (job) => {
+      settle();
+      if (openStand === job.stand) return;
+      openStand = job.stand;
+      store.set({ plan: planOf(job) });
+      desk.restore();
+    };
   });
   const say = (said: string) => store.set({ said });
   const desk = createTallyDesk({ store, host, drafts: options.drafts, refresh: refresher.refresh, say });
 
-  const focusLater = (selector: string) =>
-    queueMicrotask(() => root.querySelector<HTMLElement>(selector)?.focus({ preventScroll: false }));
+  const focus = (id: string) => queueMicrotask(() => root.querySelector<HTMLElement>(`#${id}`)?.focus());
   const go = (view: ViewName) => {
     store.set({ view, menuOpen: false, said: "", problem: "", question: undefined, welcomed: true });
-    focusLater(view === "tally" && root.querySelector("#tally-line") ? "#tally-line" : "#pane-title");
+    focus(root.querySelector("#tally-line") ? "tally-line" : "pane-title");
   };
   const pane: Pane = {
     host,
@@ -66,6 +68,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
     },
     set: store.set,
     go,
+    focus,
     say,
     run: createRunner(store),
     refresh: refresher.refresh,

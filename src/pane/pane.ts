@@ -15,6 +15,8 @@ export interface Pane {
   readonly run: (doing: string, work: () => Promise<void>) => Promise<boolean>;
   /** Reads the workbook again. */
   readonly refresh: () => Promise<void>;
-  /** Tells a screen reader, politely. */
+  /** Moves the focus to an element by its id, once it is drawn. */
+  readonly focus: (id: string) => void;
+  /** Tells what was done, to a screen reader too. */
   readonly say: (sentence: string) => void;
 }

@@ -3,6 +3,7 @@ import type { Job } from "./job/job";
 import type { StandAnswers } from "./job/readStand";
 import { emptyPaste, type PasteState } from "./paste/pasteState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
+import { firstShare, type ShareState } from "./share/shareState";
 import type { PendingTree } from "./tally/draft";
 import type { TallyTree } from "./tally/tallyTree";
 import type { ViewName } from "./views/viewNames";
@@ -30,11 +31,6 @@ export interface CheckState {
   /** The finding whose reason is being asked for. */
   readonly explaining: string;
   readonly reason: string;
-}
-
-export interface ShareState {
-  readonly made: string;
-  readonly stopped: readonly string[];
 }
 
 export interface Question {
@@ -83,5 +79,5 @@ export const firstState: PaneState = {
   tally: { plot: "", text: "", editing: undefined, pending: [], removing: [], held: undefined },
   check: { showAccepted: false, explaining: "", reason: "" },
   paste: emptyPaste,
-  share: { made: "", stopped: [] },
+  share: firstShare,
 };

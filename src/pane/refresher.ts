@@ -9,13 +9,18 @@ import type { Store } from "./store";
 
 const SETTLES_IN = 400; // ms, so that a burst of changes is read once
 
-/** Keeps the pane's picture of the workbook fresh: on demand, and a moment after anyone changed a cell. */
-export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onJob: (job: Job) => void) {
+/**
+ * Keeps the pane's picture of the workbook fresh: on demand, and a moment after anyone changed a cell.
+ *
+ * @param onRead called when a reading begins; what it returns is called with the cruise that was read
+ */
+export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onRead: () => (job: Job) => void) {
   let reading: Promise<void> | undefined;
   let again = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const readOnce = async () => {
+    const onJob = onRead();
     try {
       const job = await readJob(host);
       store.set({ job: job ?? "none", problem: "" });

@@ -3,7 +3,7 @@ import type { DiameterClass } from "../job/readStand";
 
 /** Trees per acre by diameter class: bars from zero. */
 export async function diameterChart(classes: readonly DiameterClass[], width: number): Promise<Element> {
-  const Plot = await import("@observablehq/plot");
+  const Plot = await import("./plotParts");
   return Plot.plot({
     width,
     height: 190,

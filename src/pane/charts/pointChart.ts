@@ -8,7 +8,7 @@ export interface PointChartData {
 
 /** Basal area of every point in the order of the list, with the mean and its range; empty points are hollow. */
 export async function pointChart({ points, mean }: PointChartData, width: number): Promise<Element> {
-  const Plot = await import("@observablehq/plot");
+  const Plot = await import("./plotParts");
   const dots = points.map((point, place) => ({ ...point, place: place + 1 }));
   const range = mean.low !== null && mean.high !== null ? [{ low: mean.low, high: mean.high }] : [];
   return Plot.plot({

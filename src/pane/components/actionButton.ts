@@ -15,12 +15,14 @@ export interface ActionButtonOptions {
 
 const appearance = { main: "primary", plain: "outline", quiet: "subtle" } as const;
 
-/** A button of at least 40 by 40 pixels. */
+/** A button of at least 40 by 40 pixels. Its role is spelt out, because not every reader of a page looks into elements. */
 export const actionButton = ({ label, onPress, kind = "plain", disabled = false, name, altKey }: ActionButtonOptions) =>
   html`<fluent-button
     class="action"
+    role="button"
     appearance=${appearance[kind]}
     ?disabled=${disabled}
+    aria-disabled=${disabled ? "true" : nothing}
     aria-label=${name ?? nothing}
     aria-keyshortcuts=${altKey ? `Alt+${altKey}` : nothing}
     title=${altKey ? `${label} (Alt+${altKey})` : nothing}

@@ -33,6 +33,7 @@ async function drawOnce<Data>(element: Element | undefined, data: Data, draw: Ch
   shown.set(element, key);
   try {
     const drawing = await draw(data, width);
+    drawing.setAttribute("aria-hidden", "true"); // the finding and the table say all that the marks show
     if (shown.get(element) === key) element.replaceChildren(drawing);
   } catch {
     element.replaceChildren("The chart could not be drawn. Its figures stand in the table below.");

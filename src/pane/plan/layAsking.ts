@@ -30,6 +30,7 @@ export async function layAsking(
       onYes: () => void lay(),
     },
   });
+  pane.focus("pane-question");
 }
 
 const listed = (names: readonly string[]) =>

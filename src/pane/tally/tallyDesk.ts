@@ -125,17 +125,23 @@ export function createTallyDesk({ store, host, drafts, refresh, say }: TallyDesk
       if (line) set({ text: line.text, plot: line.plot });
     },
 
-    /** After the workbook was read: what is in it waits no more; picks a point when none is picked. */
-    settle() {
-      const { pending, removing, plot } = now();
-      const known = job().plots.some(({ name }) => samePlot(name, plot));
-      const tally = {
-        ...now(),
-        pending: pending.filter(({ written }) => !written),
-        removing: removing.filter(({ written }) => !written),
-        plot: known ? plot : (nextPoint(job()) ?? job().plots.at(-1)?.name ?? ""),
+    /**
+     * To be called before the workbook is read; what it returns is called after. What was written before the reading
+     * began is then in what was read and waits no more. Picks a point when none is picked.
+     */
+    beforeReading() {
+      const written = new Set([...now().pending, ...now().removing].flatMap((one) => (one.written ? [one.id] : [])));
+      return () => {
+        const { pending, removing, plot } = now();
+        const known = job().plots.some(({ name }) => samePlot(name, plot));
+        const tally = {
+          ...now(),
+          pending: pending.filter(({ id }) => !written.has(id)),
+          removing: removing.filter(({ id }) => !written.has(id)),
+          plot: known ? plot : (nextPoint(job()) ?? job().plots.at(-1)?.name ?? ""),
+        };
+        store.set({ tally }); // not set(), which would keep it as the draft before the old one is brought back
       };
-      store.set({ tally }); // not set(), which would keep it as the draft before the old one is brought back
     },
 
     /** Brings back what was typed when the pane last closed. */

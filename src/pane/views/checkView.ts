@@ -67,8 +67,11 @@ const openFinding = (pane: Pane, finding: Finding) =>
           ? actionButton({
               label: "Keep as is - why?",
               kind: "quiet",
-              name: `Keep as is: ${finding.where}`,
-              onPress: () => set(pane, { explaining: finding.id, reason: "" }),
+              name: `Keep as is - why? ${finding.where}`,
+              onPress: () => {
+                set(pane, { explaining: finding.id, reason: "" });
+                pane.focus("check-reason");
+              },
             })
           : nothing
       }
@@ -126,7 +129,9 @@ async function apply(pane: Pane, { label, table, row, changes }: Fix): Promise<v
     else await pane.host.updateRow(table, row, changes);
     await pane.refresh();
   });
-  if (done) pane.say(`${label}: done.`);
+  if (!done) return;
+  pane.say(`${label}: done.`);
+  pane.focus("pane-title");
 }
 
 /** Writes the reason beside the row, or takes it back; the row number is that of the last reading, moments ago. */
@@ -137,5 +142,7 @@ async function accept(pane: Pane, { place, where }: Finding, reason: string | nu
     set(pane, { explaining: "", reason: "" });
     await pane.refresh();
   });
-  if (done) pane.say(reason === null ? `${where} is open again.` : `${where} is kept, with its reason.`);
+  if (!done) return;
+  pane.say(reason === null ? `${where} is open again.` : `${where} is kept, with its reason.`);
+  pane.focus("pane-title");
 }

@@ -19,6 +19,7 @@ export function frame(pane: Pane, view: TemplateResult): TemplateResult {
       }
       <fluent-button
         id="pane-menu"
+        role="button"
         class="action menu-button"
         appearance="subtle"
         aria-expanded=${state.menuOpen ? "true" : "false"}
@@ -56,7 +57,7 @@ const asked = (pane: Pane, { text, yes, no, onYes }: Question) => {
     aria-label="Before you go on"
     aria-describedby="pane-question"
   >
-    <p id="pane-question">${text}</p>
+    <p id="pane-question" tabindex="-1">${text}</p>
     <div class="actions">
       ${actionButton({ label: no, onPress: close })}
       ${actionButton({

@@ -89,7 +89,7 @@ function box(pane: Pane, job: Job) {
         .value=${live(text)}
         @input=${(event: Event) => pane.desk.type((event.target as HTMLInputElement).value)}
       />
-      ${actionButton({ label: "Enter", name: "Save this line", onPress: () => enter(pane) })}
+      ${actionButton({ label: "Enter", name: "Enter this line", onPress: () => enter(pane) })}
     </span>
     <output id="tally-echo" class="echo echo-${line.kind}" for="tally-line" aria-live="polite">
       ${line.kind === "tree" ? html`= ${sayTree(line.tree, job.species)}` : line.kind === "unclear" ? line.because : emptyHint}
@@ -111,24 +111,22 @@ const keys = html`<details class="more">
   </ul>
 </details>`;
 
-const toBox = () => queueMicrotask(() => document.getElementById("tally-line")?.focus());
-
 function enter(pane: Pane): void {
   pane.desk.enter();
-  toBox();
+  pane.focus("tally-line");
 }
 
 function edit(pane: Pane, saved: SavedTree): void {
   pane.desk.edit(saved);
-  toBox();
+  pane.focus("tally-line");
 }
 
 function finish(pane: Pane, empty: boolean): void {
   pane.desk.finish({ empty });
-  toBox();
+  pane.focus("tally-line");
 }
 
 function undo(pane: Pane): void {
   pane.desk.undo();
-  toBox();
+  pane.focus("tally-line");
 }

@@ -34,6 +34,7 @@ const options: PaneOptions = {
   ...(asked.get("drafts") !== "none" && { drafts: localStorage }),
 };
 const pane = mountPane(root, host, options);
-Object.assign(window, { harness: { host, pane } });
+export const harness = { host, pane };
+Object.assign(window, { harness });
 await pane.refresh();
 document.documentElement.dataset["ready"] = "yes";

@@ -20,7 +20,7 @@ const storage = () => {
 async function desk(host: MemoryHost, drafts = storage()) {
   const store = createStore(firstState);
   const say = (said: string) => store.set({ said });
-  const refresher = createRefresher(store, host, () => made.settle());
+  const refresher = createRefresher(store, host, () => made.beforeReading());
   const made = createTallyDesk({ store, host, drafts, refresh: refresher.refresh, say });
   await refresher.refresh();
   return { made, store, drafts, tally: () => store.get().tally };

@@ -1,0 +1,23 @@
+import type { TemplateResult } from "lit";
+import type { Pane } from "../pane";
+import { checkView } from "./checkView";
+import { compareView } from "./compareView";
+import { homeView } from "./homeView";
+import { pasteView } from "./pasteView";
+import { planView } from "./planView";
+import { shareView } from "./shareView";
+import { standView } from "./standView";
+import { tallyView } from "./tallyView";
+import type { ViewName } from "./viewNames";
+
+/** Every view there is; the menu lists the same names. */
+export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> = {
+  home: homeView,
+  plan: planView,
+  tally: tallyView,
+  paste: pasteView,
+  check: checkView,
+  stand: standView,
+  compare: compareView,
+  share: shareView,
+};
