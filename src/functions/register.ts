@@ -6,6 +6,7 @@ import * as plan from "./plan";
 import * as sampling from "./sampling";
 import * as sawing from "./sawing";
 import * as stand from "./stand";
+import * as stem from "./stem";
 import * as tree from "./tree";
 import * as trust from "./trust";
 import * as wood from "./wood";
@@ -13,7 +14,7 @@ import * as woods from "./woods";
 import * as working from "./working";
 
 /** Hands every function of a shell file to the spreadsheet under its upper-cased name; menus of texts are passed over. */
-const shells = [plan, woods, tree, harvest, stand, sampling, logs, sawing, boards, wood, money, working, trust];
+const shells = [plan, woods, tree, stem, harvest, stand, sampling, logs, sawing, boards, wood, money, working, trust];
 
 for (const shell of shells) {
   for (const [name, one] of Object.entries<unknown>(shell)) {

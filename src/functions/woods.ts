@@ -1,7 +1,9 @@
-import { feet, percent, squareFeetPerAcre } from "../core/basis/units";
+import { feet, inches, percent, squareFeetPerAcre } from "../core/basis/units";
 import { inOrOut as verdictOn, USUAL_TOLERANCE } from "../core/cruise/inOrOut";
 import { limitingDistance as limitOf } from "../core/cruise/limitingDistance";
 import { measureTos, toCenter } from "../core/cruise/measureTo";
+import { biltmoreMark as markOf } from "../core/tree/biltmoreMark";
+import { dbhFromGirth as dbhOf } from "../core/tree/dbhFromGirth";
 import { heightScales, percentScale } from "../core/tree/heightScales";
 import { horizontalDistance as levelDistance, STEEPEST } from "../core/tree/horizontalDistance";
 import { logsFromHeight as logsIn } from "../core/tree/logsFromHeight";
@@ -198,5 +200,39 @@ export function logsFromHeight(merch_height: any[][], log_length?: any, trim?: a
       trim: optionalNumber(trim, "Trim", feet, { unit: "ft", low: 0, high: 10 }, 0.3),
     };
     return eachCell(counted, ({ height, trim }) => logsIn({ height, logLength, trim, step: rounding }));
+  });
+}
+
+/**
+ * Diameter of a tree from its girth at breast height.
+ * @customfunction DBHFROMGIRTH
+ * @param circumference Girth at breast height, over bark, in inches or cm.
+ * @returns Diameter, in the unit and the shape that was given.
+ */
+export function dbhFromGirth(circumference: any[][]): any[][] {
+  return answered(() =>
+    eachCell(
+      { girth: measured(circumference, "Circumference", inches, { unit: "in or cm", low: 1, high: 800 }) },
+      ({ girth }) => dbhOf(girth),
+    ),
+  );
+}
+
+/**
+ * Where a diameter is marked on a Biltmore stick that is held level against the tree.
+ * @customfunction BILTMOREMARK
+ * @param dbh Diameter at breast height that the mark is for, in inches (cm when metric).
+ * @param reach Distance from the eye to the stick, in inches (cm when metric); 25 inches is usual.
+ * @param [units] Units: imperial or metric. Left out: imperial.
+ * @returns Inches (cm when metric) from the end of the stick, in the shape that was given.
+ */
+export function biltmoreMark(dbh: any[][], reach: any[][], units?: WoodsUnits): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const held = {
+      dbh: measuredDbh(dbh, system),
+      reach: measuredIn(reach, "Reach", system.diameter, inches, 10, 60),
+    };
+    return eachCell(held, ({ dbh, reach }) => markOf(dbh, reach) * system.diameter.perOurs);
   });
 }

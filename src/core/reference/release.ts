@@ -7,6 +7,7 @@ export const RELEASED = {
     { file: "softwoodSizes", title: "Softwood dressed sizes, PS 20", date: "2026-11-24" },
     { file: "hardwoodThicknesses", title: "Hardwood surfaced thicknesses", date: "2026-11-24" },
     { file: "woodProperties", title: "Wood of 70 species", date: "2026-11-24" },
+    { file: "national", title: "National volume and biomass equations, GTR WO-104", date: "2026-11-24" },
     { file: "upperLogTaper", title: "Average upper-log taper", date: "2026-11-24" },
   ],
 } as const;

@@ -27,9 +27,15 @@ import { cautions } from "../reference/cautions";
 import { woodProperties } from "../reference/woodProperties";
 import { sawingPatterns } from "../sawing/patterns";
 import { sources as solidLog } from "../sawing/sawLog";
+import { sources as biltmoreMark } from "../tree/biltmoreMark";
+import { sources as dbhFromGirth } from "../tree/dbhFromGirth";
 import { sources as formClass } from "../tree/formClass";
 import { sources as horizontalDistance } from "../tree/horizontalDistance";
+import { sources as insideBark } from "../tree/insideBark";
 import { sources as logsFromHeight } from "../tree/logsFromHeight";
+import { sources as stemDiameter } from "../tree/national/stemDiameter";
+import { sources as stemVolume } from "../tree/national/stemVolume";
+import { sources as treeWeight } from "../tree/national/treeWeight";
 import { sources as treeHeight } from "../tree/treeHeight";
 import { sources as treeLogs } from "../tree/treeLogs";
 import { sources as treeVolume } from "../tree/treeVolume";
@@ -37,6 +43,7 @@ import { sources as breakEvenPrice } from "./breakEvenPrice";
 import { sources as compareWays } from "./compareWays";
 import { sources as homeSawnNet } from "./homeSawnNet";
 import { sources as treeLumber } from "./treeLumber";
+import { sources as treeValue } from "./treeValue";
 import { sources as valueRange } from "./valueRange";
 
 /** Something whose sources can be asked for: a rule, a formula, a pattern, a function of a cell, a caution. */
@@ -85,6 +92,8 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   INOROUT: [...limitingDistance, tolerance],
   TREEHEIGHT: treeHeight,
   HORIZONTALDISTANCE: horizontalDistance,
+  DBHFROMGIRTH: dbhFromGirth,
+  BILTMOREMARK: biltmoreMark,
   LOGSFROMHEIGHT: logsFromHeight,
   BASALAREA: [circle],
   TREESPERACRE: methods,
@@ -92,6 +101,11 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   TREELOGS: treeLogs,
   TREELUMBER: [...treeLumber, ...treeLogs, ...sawing],
   FORMCLASS: formClass,
+  STEMVOLUME: stemVolume,
+  STEMDIAMETER: stemDiameter,
+  TREEWEIGHT: treeWeight,
+  INSIDEBARK: insideBark,
+  TREEVALUE: treeValue,
   STANDSUMMARY: [...stand, ...quadraticMeanDiameter],
   STANDTABLE: [...methods, ...diameterClass],
   STOCKTABLE: [...methods, ...diameterClass],

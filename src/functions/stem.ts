@@ -1,0 +1,199 @@
+import { textOf } from "../core/basis/choices";
+import { requireBetween } from "../core/basis/require";
+import { feet } from "../core/basis/units";
+import { barkSides, insideBark as insideOfBark } from "../core/tree/national/barkSides";
+import { divisionOf } from "../core/tree/national/divisions";
+import { naturalStand, standOrigins } from "../core/tree/national/standOrigins";
+import { LOWEST, stemDiameter as diameterOf } from "../core/tree/national/stemDiameter";
+import { LEAST_HEIGHT, MOST_HEIGHT, stemEquations, type Stand } from "../core/tree/national/stemEquations";
+import { stemParts, wholeWood } from "../core/tree/national/stemParts";
+import { stemVolume as volumeOf } from "../core/tree/national/stemVolume";
+import { treeWeight as weightOf } from "../core/tree/national/treeWeight";
+import { aboveGroundDry, treeWeights } from "../core/tree/national/treeWeights";
+import { answered, eachCell } from "./shell/answers";
+import { chosenOr, measuredDbh, measuredIn } from "./shell/measuredIn";
+import { oneText } from "./shell/readings";
+import { speciesReading } from "./shell/speciesReading";
+import { unitSystem, type UnitSystem } from "./shell/unitSystem";
+
+/**
+ * Parts of a stem.
+ * @customenum {string}
+ */
+export enum PartOfStem {
+  /** All wood from the ground to the tip. */
+  Wood = "Wood",
+  /** All bark. */
+  Bark = "Bark",
+  /** All wood and bark. */
+  WoodAndBark = "Wood and bark",
+  /** Wood from a 1 foot stump to a 4 inch top; nothing in trees under 5 inches. */
+  Merchantable = "Merchantable wood",
+  /** Wood from a 1 foot stump to a 7 inch top in softwoods of 9 inches or more, 9 inch top in hardwoods of 11 or more. */
+  Sawlog = "Sawlog wood",
+}
+
+/**
+ * On which side of the bark a diameter is meant.
+ * @customenum {string}
+ */
+export enum SideOfBark {
+  /** Wood only. */
+  Inside = "Inside",
+  /** Wood and bark. */
+  Outside = "Outside",
+}
+
+/**
+ * Weights of a tree.
+ * @customenum {string}
+ */
+export enum WeightOfTree {
+  /** Stem, bark and branches without leaves, oven-dry. */
+  AboveGround = "Above ground, dry",
+  /** Wood of the stem, oven-dry. */
+  StemDry = "Stem wood, dry",
+  /** Wood of the stem with the water of a fresh log. */
+  StemGreen = "Stem wood, green",
+  /** Carbon in stem, bark and branches. */
+  Carbon = "Carbon",
+}
+
+/**
+ * How the stand began.
+ * @customenum {string}
+ */
+export enum OriginOfStand {
+  /** From seed or sprouts where it stands. */
+  Natural = "Natural",
+  /** Planted. */
+  Planted = "Planted",
+}
+
+/**
+ * Units of what is given and of the answer.
+ * @customenum {string}
+ */
+export enum StemUnits {
+  /** Inches, feet, cubic feet, pounds. */
+  Imperial = "imperial",
+  /** Centimeters, meters, cubic meters, kilograms. */
+  Metric = "metric",
+}
+
+const totalHeight = (given: unknown, { distance }: UnitSystem) =>
+  measuredIn(given, "Height", distance, feet, LEAST_HEIGHT, MOST_HEIGHT);
+
+const standOf = (division: unknown, origin: unknown): Stand => ({
+  division: divisionOf(textOf(oneText(division, "Division"))),
+  origin: chosenOr("Origin", origin, standOrigins, naturalStand),
+});
+
+/**
+ * Cubic feet in the stem of a tree by its total height, after the national volume equations of the Forest Service.
+ * @customfunction STEMVOLUME
+ * @param species Common name or inventory code of the species.
+ * @param dbh Diameter at breast height, over bark, in inches (cm when metric).
+ * @param height Total height, from the ground to the tip, in feet (meters when metric).
+ * @param [part] Part of the stem: Wood, Bark, Wood and bark, Merchantable wood or Sawlog wood. Left out: Wood.
+ * @param [division] Bailey ecodivision, such as 220 or M210. Left out: the species at large.
+ * @param [origin] How the stand began: Natural or Planted; matters to slash and loblolly pine only. Left out: Natural.
+ * @param [units] Units: imperial or metric. Left out: imperial.
+ * @returns Cubic feet (cubic meters when metric), in the shape that was given.
+ */
+export function stemVolume(
+  species: any[][],
+  dbh: any[][],
+  height: any[][],
+  part?: PartOfStem,
+  division?: string,
+  origin?: OriginOfStand,
+  units?: StemUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const asked = chosenOr("Part", part, stemParts, wholeWood);
+    const stand = standOf(division, origin);
+    const trees = {
+      equations: speciesReading(species, (one) => stemEquations(one, stand)),
+      dbh: measuredDbh(dbh, system),
+      height: totalHeight(height, system),
+    };
+    return eachCell(trees, (tree) => volumeOf(tree.equations, tree, asked) * system.cubic.perOurs);
+  });
+}
+
+/**
+ * Diameter of a standing stem at a height above the ground, after the national taper equation of the Forest Service.
+ * @customfunction STEMDIAMETER
+ * @param species Common name or inventory code of the species.
+ * @param dbh Diameter at breast height, over bark, in inches (cm when metric).
+ * @param height Total height, from the ground to the tip, in feet (meters when metric).
+ * @param at_height Height above the ground at which the diameter is wanted, in feet (meters when metric).
+ * @param [bark] Side of the bark: Inside or Outside. Left out: Inside.
+ * @param [division] Bailey ecodivision, such as 220 or M210. Left out: the species at large.
+ * @param [origin] How the stand began: Natural or Planted; matters to slash and loblolly pine only. Left out: Natural.
+ * @param [units] Units: imperial or metric. Left out: imperial.
+ * @returns Inches (cm when metric), in the shape that was given.
+ */
+export function stemDiameter(
+  species: any[][],
+  dbh: any[][],
+  height: any[][],
+  at_height: any[][],
+  bark?: SideOfBark,
+  division?: string,
+  origin?: OriginOfStand,
+  units?: StemUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const { perOurs, name } = system.distance;
+    const side = chosenOr("Bark", bark, barkSides, insideOfBark);
+    const stand = standOf(division, origin);
+    const trees = {
+      equations: speciesReading(species, (one) => stemEquations(one, stand)),
+      dbh: measuredDbh(dbh, system),
+      height: totalHeight(height, system),
+      at: measuredIn(at_height, "At height", system.distance, feet, LOWEST, MOST_HEIGHT),
+    };
+    return eachCell(trees, ({ equations, at, ...tree }) => {
+      requireBetween("At height", at * perOurs, LOWEST * perOurs, tree.height * perOurs, name);
+      return diameterOf(equations, tree, at, side) * system.diameter.perOurs;
+    });
+  });
+}
+
+/**
+ * Weight of a tree, after the national biomass equations of the Forest Service.
+ * @customfunction TREEWEIGHT
+ * @param species Common name or inventory code of the species.
+ * @param dbh Diameter at breast height, over bark, in inches (cm when metric).
+ * @param height Total height, from the ground to the tip, in feet (meters when metric).
+ * @param [component] Weight wanted: Above ground, dry; Stem wood, dry; Stem wood, green; or Carbon. Left out: Above ground, dry.
+ * @param [division] Bailey ecodivision, such as 220 or M210. Left out: the species at large.
+ * @param [origin] How the stand began: Natural or Planted; matters to slash and loblolly pine only. Left out: Natural.
+ * @param [units] Units: imperial or metric. Left out: imperial.
+ * @returns Pounds (kilograms when metric), in the shape that was given.
+ */
+export function treeWeight(
+  species: any[][],
+  dbh: any[][],
+  height: any[][],
+  component?: WeightOfTree,
+  division?: string,
+  origin?: OriginOfStand,
+  units?: StemUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const asked = chosenOr("Component", component, treeWeights, aboveGroundDry);
+    const stand = standOf(division, origin);
+    const trees = {
+      weigh: speciesReading(species, (one) => asked.of(one, stand)),
+      dbh: measuredDbh(dbh, system),
+      height: totalHeight(height, system),
+    };
+    return eachCell(trees, ({ weigh, ...tree }) => weightOf(weigh, tree) * system.weight.perOurs);
+  });
+}
