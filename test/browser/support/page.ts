@@ -24,6 +24,8 @@ export interface OpenOptions {
   readonly dark?: boolean;
   readonly width?: number;
   readonly height?: number;
+  /** Is called before the page is opened, as for putting other files in the place of its own. */
+  readonly prepare?: (page: Page) => Promise<void>;
 }
 
 const dist = process.env.WOODLOT_DIST ?? fileURLToPath(new URL("../../../dist", import.meta.url));
@@ -44,7 +46,8 @@ export function launchBrowser(): Promise<Browser> {
 }
 
 /** Opens the built page in a fresh browser, with nothing saved from before. `npm run build` comes first. */
-export async function openPage({ dark = false, width = 1440, height = 900 }: OpenOptions = {}): Promise<OpenPage> {
+export async function openPage(options: OpenOptions = {}): Promise<OpenPage> {
+  const { dark = false, width = 1440, height = 900, prepare } = options;
   if (!existsSync(`${dist}/embedded/index.html`)) throw new Error("There is no built page. Run `npm run build` first.");
   const { url, close } = await serve(dist, 0);
   const browser = await launchBrowser();
@@ -63,6 +66,7 @@ export async function openPage({ dark = false, width = 1440, height = 900 }: Ope
   page.on("request", (request) => {
     if (!/^(?:data|blob):/.test(request.url())) requests.push(request.url());
   });
+  await prepare?.(page);
   const started = Date.now();
   await page.goto(url);
   await untilReady(page).catch((problem: unknown) => complaints.push(String(problem)));
