@@ -52,6 +52,12 @@ const soundText = fc.constantFrom(
   "ro",
   "wo",
   "LOGSCALE",
+  "BOARDFEET",
+  "LUMBERWEIGHT",
+  "northern red oak",
+  "Green",
+  "Hardwood",
+  "Flat",
   "Felling",
 );
 

@@ -12,7 +12,12 @@ type Shell = (...args: unknown[]) => unknown;
 interface Declared {
   readonly id: string;
   readonly result: { readonly type?: string; readonly dimensionality?: string };
-  readonly parameters: readonly { readonly name: string; readonly optional?: boolean }[];
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly optional?: boolean;
+    /** The last argument, given any number of times: the spreadsheet hands all of them over as one list. */
+    readonly repeating?: boolean;
+  }[];
 }
 
 const folder = path.join(projectRoot, "src/functions");
@@ -48,10 +53,15 @@ describe.each(metadata.functions.map((one) => [one.id, one] as const))("%s, what
     expectDeclaredKind(answer, declared);
   };
 
-  const filled = (one: fc.Arbitrary<unknown>) =>
-    fc
+  const repeats = declared.parameters.at(-1)?.repeating === true;
+
+  const filled = (one: fc.Arbitrary<unknown>) => {
+    const args = fc
       .array(one, { minLength: required, maxLength: declared.parameters.length })
-      .map((args) => [...args, ...Array<null>(declared.parameters.length - args.length).fill(null)]);
+      .map((given) => [...given, ...Array<null>(declared.parameters.length - given.length).fill(null)]);
+    if (!repeats) return args;
+    return fc.tuple(args, fc.array(one, { maxLength: 8 })).map(([given, list]) => [...given.slice(0, -1), list]);
+  };
 
   it("answers hostile arguments with a value of its kind or a sentence", () => {
     fc.assert(fc.property(filled(hostileArgument), answersHonestly), { numRuns: 150 });
@@ -93,7 +103,7 @@ function expectCell(cell: unknown, id: string): void {
 
 function expectSentence(problem: unknown): void {
   if (!(problem instanceof CustomFunctions.Error)) throw problem;
-  const { code, message } = problem;
+  const { code, message = "" } = problem;
   expect(["#VALUE!", "#N/A"]).toContain(code);
   expect(message).toMatch(/^[A-Z0-9"'].{8,1500}[.?]$/s);
   // What the user himself typed is quoted, whatever it was.

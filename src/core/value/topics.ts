@@ -11,12 +11,21 @@ import { sources as plotRadiusFactor } from "../cruise/plotRadiusFactor";
 import { sources as plotsNeeded } from "../cruise/plotsNeeded";
 import { sources as quadraticMeanDiameter } from "../cruise/quadraticMeanDiameter";
 import { sources as tractTotal } from "../cruise/tractTotal";
+import { cordSources } from "../log/cordVolume";
 import { cubicFormulas } from "../log/cubic";
+import { smalian } from "../log/cubic/smalian";
+import { deductionSources as deductions } from "../log/deduction";
+import { defectKinds } from "../log/defects";
+import { diameterRoundings, twoReadings } from "../log/diameterRounding";
+import { logTaperSources as logTaper } from "../log/logTaper";
+import { overrunSources as overrun } from "../log/overrun";
 import { logRules } from "../log/rules";
+import { scaleCardSources as scaleCard } from "../log/scaleCard";
+import { scalingLengthSources as scalingLength } from "../log/scalingLength";
 import { segmentsSources as segments } from "../log/segments";
 import { boardMeasureSources as boardMeasure } from "../lumber/boardMeasure";
 import { driedSizeSources as driedSize } from "../lumber/driedSize";
-import { lumberKinds } from "../lumber/dressedSize";
+import { hardwood, lumberKinds, softwood } from "../lumber/dressedSize";
 import { equilibriumMoistureSources as equilibriumMoisture } from "../lumber/equilibriumMoisture";
 import { kerfRecoverySources as kerfRecovery } from "../lumber/kerfRecovery";
 import { lumberWeightSources as lumberWeight } from "../lumber/lumberWeight";
@@ -42,6 +51,7 @@ import { sources as treeVolume } from "../tree/treeVolume";
 import { sources as breakEvenPrice } from "./breakEvenPrice";
 import { sources as compareWays } from "./compareWays";
 import { sources as homeSawnNet } from "./homeSawnNet";
+import { sources as rulePrice } from "./rulePrice";
 import { sources as treeLumber } from "./treeLumber";
 import { sources as treeValue } from "./treeValue";
 import { sources as valueRange } from "./valueRange";
@@ -77,6 +87,7 @@ const sourcesOf = (listed: readonly { readonly sources: readonly Source[] }[]) =
   listed.flatMap(({ sources }) => sources);
 
 const rules = sourcesOf(logRules);
+const roundedDiameters = sourcesOf(diameterRoundings);
 const methods = sourcesOf(samplingMethods);
 const woods = woodProperties.sources;
 const sawing = [...sourcesOf(sawingPatterns), ...solidLog, ...boardMeasure];
@@ -117,9 +128,20 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   MOREPLOTS: [...plotsNeeded, ...estimate],
   TRACTTOTAL: tractTotal,
   CHECKTREES: checkTree,
-  LOGSCALE: [...rules, ...segments],
+  LOGSCALE: [...rules, ...segments, ...roundedDiameters, ...logTaper],
   LOGSCALERULES: rules,
   LOGCUBIC: sourcesOf(cubicFormulas),
+  SCALINGDIAMETER: [...twoReadings, ...roundedDiameters],
+  SCALINGLENGTH: scalingLength,
+  DEFECTPERCENT: [...sourcesOf(defectKinds), ...deductions],
+  TOTALDEDUCTION: deductions,
+  SCALESHEET: [...rules, ...segments, ...scaleCard],
+  CARDSCALE: [...scaleCard, ...segments],
+  RULEPRICE: [...rulePrice, ...rules, ...scaleCard],
+  LOGTAPER: logTaper,
+  LOGWEIGHT: smalian.sources,
+  CORDVOLUME: cordSources,
+  OVERRUN: overrun,
   KERFRECOVERY: kerfRecovery,
   TARGETTHICKNESS: targetThickness,
   SAWPLAN: sawing,
@@ -151,8 +173,12 @@ function once(sources: readonly Source[]): readonly Source[] {
 export const topics: readonly Topic[] = [
   ...logRules,
   ...cubicFormulas,
+  ...defectKinds,
   ...samplingMethods,
   ...sawingPatterns,
+  { title: "Softwood sizes", sources: softwood.sources },
+  { title: "Hardwood thicknesses", sources: hardwood.sources },
+  { title: "Wood properties", aliases: ["Wood", "Shrinkage"], sources: woods },
   ...Object.entries(ofFunctions).map(([title, sources]) => ({ title, sources })),
   ...cautions.map(({ title, aliases = [], source }) => ({ title, aliases, sources: [source] })),
 ].map((topic) => ({ ...topic, sources: once(topic.sources) }));
