@@ -1,10 +1,13 @@
 import * as boards from "./boards";
 import * as harvest from "./harvest";
+import * as logMeasures from "./logMeasures";
 import * as logs from "./logs";
 import * as money from "./money";
 import * as plan from "./plan";
 import * as sampling from "./sampling";
 import * as sawing from "./sawing";
+import * as scaleSheets from "./scaleSheets";
+import * as scaling from "./scaling";
 import * as stand from "./stand";
 import * as stem from "./stem";
 import * as tree from "./tree";
@@ -14,7 +17,7 @@ import * as woods from "./woods";
 import * as working from "./working";
 
 /** Hands every function of a shell file to the spreadsheet under its upper-cased name; menus of texts are passed over. */
-const shells = [plan, woods, tree, stem, harvest, stand, sampling, logs, sawing, boards, wood, money, working, trust];
+const shells = [plan, woods, tree, stem, harvest, stand, sampling, logs, scaling, scaleSheets, logMeasures, sawing, boards, wood, money, working, trust];
 
 for (const shell of shells) {
   for (const [name, one] of Object.entries<unknown>(shell)) {

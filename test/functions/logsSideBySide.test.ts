@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { logRules } from "../../src/core/log/rules";
-import { logScaleRules } from "../../src/functions/logs";
+import { logRules, menuRules } from "../../src/core/log/rules";
+import { logScaleRules, RuleSelectionName } from "../../src/functions/logs";
 
-const header = logRules.map(({ title }) => `${title} bf`);
+const header = menuRules.map(({ title }) => `${title} bf`);
 
 describe("LOGSCALERULES", () => {
   it("heads each column with its rule, and sets the rules side by side", () => {
@@ -26,8 +26,23 @@ describe("LOGSCALERULES", () => {
       code: "#N/A",
       message: "Scribner Decimal C as published has no value for 3.9 in x 16 ft.",
     });
-    expect(of("Scribner")).toBe(0); // 0.79 * 3.9^2 - 2 * 3.9 - 4 = 0.2
+    expect(of("Scribner (from memory)")).toBe(0); // 0.79 * 3.9^2 - 2 * 3.9 - 4 = 0.2
     expect(of("International 1/4")).toBe(5); // its four sections, worked by hand: 5.5
+  });
+
+  it("leaves out what menus leave out, unless all are asked for, and says what is from memory", () => {
+    const [usual] = logScaleRules([[14]], [[16]], null as never, RuleSelectionName.usual);
+    const [all, values] = logScaleRules([[14]], [[16]], null as never, RuleSelectionName.all);
+    expect(usual).toEqual(header);
+    const onSmallEnd = logRules.filter(({ measuredAt }) => measuredAt !== "middle");
+    expect(all).toEqual(onSmallEnd.map(({ title }) => `${title} bf`));
+    expect(all?.length).toBeGreaterThan(header.length);
+    for (const [i, { fromMemory = false }] of onSmallEnd.entries())
+      expect((all?.[i] as string).includes("from memory")).toBe(fromMemory);
+    expect(values?.[all?.indexOf("Roy (from memory) bf") ?? NaN]).toBe(135); // 13^2 * 16 / 20 = 135.2
+    expect(() => logScaleRules([[14]], [[16]], null as never, "Some" as never)).toThrow(
+      'Rules should be one of: Usual, All. You have "Some".',
+    );
   });
 
   it("takes the deduction off under every rule", () => {

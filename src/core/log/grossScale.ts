@@ -1,7 +1,8 @@
 import { boardFeet, feet, type BoardFeet } from "../basis/units";
-import type { LogRule, ScaledLog } from "./logRule";
+import type { Rounder } from "./diameterRounding";
+import type { FelledLog, LogRule } from "./logRule";
+import { scaledPieces } from "./scaledPieces";
 import { asTheRuleDoes } from "./scaleRounding";
-import { segments } from "./segments";
 
 export const NO_LIMIT = feet(Infinity);
 
@@ -11,12 +12,24 @@ export const NO_LIMIT = feet(Infinity);
  * A log longer than the longest scaling length is scaled in segments. Each of them is rounded by itself, as it would
  * be read from the rule's printed table, and then added.
  *
- * @throws InvalidInput when a measure is not a number above 0
+ * @param toWhole what is done with the fraction of a diameter before the rule is asked; left out, nothing
+ * @throws InvalidInput when a measure is not a number above 0, or the large end is the thinner one
  * @throws OutOfRange where the rule has no value
  */
-export function grossScale(rule: LogRule, log: ScaledLog, rounding = asTheRuleDoes, longest = NO_LIMIT): BoardFeet {
-  if (log.length <= longest) return rounding.apply(rule, rule.scale(log));
+export function grossScale(
+  rule: LogRule,
+  log: FelledLog,
+  rounding = asTheRuleDoes,
+  longest = NO_LIMIT,
+  toWhole?: Rounder,
+): BoardFeet {
+  if (log.length <= longest && log.largeEnd === undefined && !toWhole) return rounding.apply(rule, rule.scale(log));
+
   let sum = 0;
-  for (const piece of segments(log, longest, rule.taper)) sum += rounding.apply(rule, rule.scale(piece));
+  for (const segment of scaledPieces(rule, log, longest, toWhole)) {
+    let volume = 0;
+    for (const piece of segment) volume += rule.scale(piece);
+    sum += rounding.apply(rule, boardFeet(volume));
+  }
   return boardFeet(sum);
 }

@@ -11,6 +11,12 @@ export interface ScaledLog {
   readonly length: Feet;
 }
 
+/** A log whose large end may be known too. */
+export interface FelledLog extends ScaledLog {
+  /** Inside bark; left out when it was not measured. [in] */
+  readonly largeEnd?: Inches;
+}
+
 /** A rule that tells how many board feet of lumber a straight, sound log is taken to hold. */
 export interface LogRule extends Choice {
   /** The name of its file and of its printed table in test/published/log. */

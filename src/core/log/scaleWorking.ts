@@ -1,11 +1,12 @@
 import { shown } from "../basis/require";
 import { sum, type Step } from "../basis/step";
 import { boardFeet, type BoardFeet, type Percent } from "../basis/units";
+import type { Rounder } from "./diameterRounding";
 import { NO_LIMIT } from "./grossScale";
-import type { LogRule, ScaledLog } from "./logRule";
+import type { FelledLog, LogRule, ScaledLog } from "./logRule";
 import { netScale } from "./netScale";
+import { scaledPieces } from "./scaledPieces";
 import { asTheRuleDoes, type ScaleRounding } from "./scaleRounding";
-import { segments } from "./segments";
 
 /**
  * The way to the net scale of a log: the rule's own steps for each piece scaled, the rounding, the sum over the
@@ -15,36 +16,45 @@ import { segments } from "./segments";
  */
 export function scaleWorking(
   rule: LogRule,
-  log: ScaledLog,
+  log: FelledLog,
   deduction: Percent,
   rounding = asTheRuleDoes,
   longest = NO_LIMIT,
+  toWhole?: Rounder,
 ): readonly Step[] {
-  const pieces = log.length <= longest ? [log] : segments(log, longest, rule.taper);
-  const scaled = pieces.map((piece) => scaledPiece(rule, piece, rounding));
+  const pieces = scaledPieces(rule, log, longest, toWhole);
+  const scaled = pieces.map((sections) => scaledPiece(rule, sections, rounding));
   const volumes = scaled.map((steps) => steps.at(-1)?.value ?? NaN);
   const gross = boardFeet(volumes.reduce((total, volume) => total + volume, 0));
 
   const single = scaled.length === 1;
-  const steps = scaled.flatMap((part, i) => (single ? part : part.map((step) => ofPiece(step, i, pieces.length))));
+  const steps = scaled.flatMap((part, i) => (single ? part : part.map((step) => ofPart("Piece", step, i, pieces.length))));
   if (!single) {
     steps.push({ sum: volumes.map(shown).join(" + "), meaning: "All pieces together", value: gross, unit: "bf" });
   }
   return deduction === 0 ? steps : [...steps, ...deducted(rule, gross, deduction, rounding)];
 }
 
-function scaledPiece(rule: LogRule, piece: ScaledLog, rounding: ScaleRounding): Step[] {
-  const volume = rule.scale(piece);
-  const byRule = rule.working?.(piece) ?? [
-    {
-      sum: `${shown(piece.diameter)} in x ${shown(piece.length)} ft`,
-      meaning: `As the ${rule.title} rule has it`,
-      value: volume,
-      unit: "bf",
-    },
-  ];
-  return [...byRule, ...rounded(rule, volume, rounding)];
+/** One piece; where the rule measures it in sections, each of them by itself and then their sum. */
+function scaledPiece(rule: LogRule, sections: readonly ScaledLog[], rounding: ScaleRounding): Step[] {
+  const volumes = sections.map((section) => rule.scale(section));
+  const volume = boardFeet(volumes.reduce((total, one) => total + one, 0));
+  const steps = sections.flatMap((section, i) => {
+    const byRule = rule.working?.(section) ?? [asRuleHasIt(rule, section)];
+    return sections.length === 1 ? byRule : byRule.map((step) => ofPart("Section", step, i, sections.length));
+  });
+  if (sections.length > 1) {
+    steps.push({ sum: volumes.map(shown).join(" + "), meaning: "All sections together", value: volume, unit: "bf" });
+  }
+  return [...steps, ...rounded(rule, volume, rounding)];
 }
+
+const asRuleHasIt = (rule: LogRule, log: ScaledLog): Step => ({
+  sum: `${shown(log.diameter)} in x ${shown(log.length)} ft`,
+  meaning: `As the ${rule.title} rule has it`,
+  value: rule.scale(log),
+  unit: "bf",
+});
 
 function deducted(rule: LogRule, gross: BoardFeet, deduction: Percent, rounding: ScaleRounding): Step[] {
   const left = boardFeet(gross * (1 - deduction / 100));
@@ -68,7 +78,7 @@ const roundedTo = (volume: BoardFeet, value: BoardFeet): Step => ({
   unit: "bf",
 });
 
-const ofPiece = (step: Step, i: number, pieces: number): Step => ({
+const ofPart = (part: string, step: Step, i: number, parts: number): Step => ({
   ...step,
-  meaning: `Piece ${i + 1} of ${pieces}: ${step.meaning.charAt(0).toLowerCase()}${step.meaning.slice(1)}`,
+  meaning: `${part} ${i + 1} of ${parts}: ${step.meaning.charAt(0).toLowerCase()}${step.meaning.slice(1)}`,
 });

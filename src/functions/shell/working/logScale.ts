@@ -1,29 +1,34 @@
-import { feet, inches, percent } from "../../../core/basis/units";
+import { diameterRoundings, notToWhole, rounderFor } from "../../../core/log/diameterRounding";
 import { logRule } from "../../../core/log/findLogRule";
 import { asTheRuleDoes, scaleRoundings } from "../../../core/log/scaleRounding";
 import { scaleWorking } from "../../../core/log/scaleWorking";
-import { boundsIn, chosenOr, measuredIn } from "../measuredIn";
-import { oneNumber, oneText, optionalNumber } from "../readings";
+import { deductionOf, diameterOf, diameterOrNone, lengthOf, longestOf } from "../logArguments";
+import { chosenOr } from "../measuredIn";
+import { oneText } from "../readings";
 import { unitSystem } from "../unitSystem";
 import { given, intoOurs, type Working } from "./working";
 
 export const logScale: Working = {
   title: "LOGSCALE",
-  takes: 7,
-  steps([diameter, length, rule, deduction, round, longest, units]) {
-    const { diameter: across, distance: along } = unitSystem(units);
+  takes: 9,
+  steps([diameter, length, rule, deduction, round, longest, largeEnd, diameterRounding, units]) {
+    const system = unitSystem(units);
+    const { diameter: across, distance: along } = system;
     const by = logRule(oneText(rule, "Rule"));
     const rounding = chosenOr("Round", round, scaleRoundings, asTheRuleDoes);
-    const limit = oneNumber(longest, "Longest scaling length", boundsIn(along, 4, 120), Infinity);
+    const toWhole = chosenOr("Diameter rounding", diameterRounding, diameterRoundings, notToWhole);
+    const butt = given(diameterOrNone(largeEnd, "Large end", system));
     const log = {
-      diameter: given(measuredIn(diameter, "Diameter", across, inches, 1, 120)),
-      length: given(measuredIn(length, "Length", along, feet, 1, 120)),
+      diameter: given(diameterOf(diameter, "Diameter", system)),
+      length: given(lengthOf(length, system)),
+      ...(butt !== 0 && { largeEnd: butt }),
     };
-    const taken = given(optionalNumber(deduction, "Deduction", percent, { unit: "%", low: 0, high: 100 }));
+    const taken = given(deductionOf(deduction));
+    const rounder = toWhole === notToWhole ? undefined : rounderFor(toWhole, 1);
     return [
       ...intoOurs("Diameter", log.diameter, across, "in"),
       ...intoOurs("Length", log.length, along, "ft"),
-      ...scaleWorking(by, log, taken, rounding, feet(limit / along.perOurs)),
+      ...scaleWorking(by, log, taken, rounding, longestOf(longest, system), rounder),
     ];
   },
 };

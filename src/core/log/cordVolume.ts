@@ -1,0 +1,66 @@
+import { InvalidInput } from "../basis/problem";
+import { requireBetween, requirePositive, shown } from "../basis/require";
+import type { Source } from "../basis/source";
+import { cubicFeet, type CubicFeet, type Feet, type Percent } from "../basis/units";
+
+export const cordSources: readonly Source[] = [
+  {
+    author: "R. H. Fenton",
+    year: "n.d.",
+    title: "Wood content of stacked 4-foot round pulpwood in Connecticut, Station Paper NE-17",
+    where: "[1] a standard cord is 4 x 4 x 8 ft, 128 ft3 of wood, bark and air",
+    standing: "read",
+  },
+  {
+    author: "Extension leaflet, as quoted on a teaching page",
+    year: "n.d.",
+    title: "What a cord of wood contains",
+    where: "62 percent wood, 28 percent air, 10 percent bark on average",
+    url: "https://education-academia.github.io/botany/botany/forestry/one-cord-of-wood-contains--cubic-ft-of-wood-air-and-bark.html",
+    standing: "read",
+  },
+];
+
+const CORD = 128; // ft3 [1]
+
+/** A pile of stacked wood, over its outside. */
+export interface Pile {
+  readonly width: Feet;
+  readonly height: Feet;
+  readonly length: Feet;
+}
+
+/** Room that a pile takes up: wood, bark and air. [ft3] */
+function stacked({ width, height, length }: Pile): CubicFeet {
+  requirePositive("Width", width, "ft");
+  requirePositive("Height", height, "ft");
+  requirePositive("Length", length, "ft");
+  return cubicFeet(width * height * length);
+}
+
+/**
+ * Standard cords in a pile.
+ *
+ *     C = W H L / 128
+ *
+ *     C        cords              [128 ft3 of wood, bark and air]
+ *     W, H, L  sides of the pile  [ft]
+ *
+ * @throws InvalidInput when a side is not a number above 0
+ */
+export const cords = (pile: Pile): number => stacked(pile) / CORD;
+
+/**
+ * Solid wood in a pile. [ft3]
+ *
+ * @param share solid wood in the room that the pile takes up; 62 on average [%]
+ * @throws InvalidInput when a side is not above 0, or the share is not from 1 to 100
+ */
+export function solidInPile(pile: Pile, share: Percent): CubicFeet {
+  requireBetween("Solid share", share, 0, 100, "%");
+  if (share < 1) {
+    const [typed, whole] = [shown(share), shown(share * 100)];
+    throw new InvalidInput(`Solid share is ${typed}: ${typed} %, or ${whole} %? Type ${whole} for ${whole} %.`);
+  }
+  return cubicFeet(stacked(pile) * (share / 100));
+}
