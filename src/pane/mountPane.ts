@@ -57,7 +57,16 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
 
   const focus = (id: string) => queueMicrotask(() => root.querySelector<HTMLElement>(`#${id}`)?.focus());
   const go = (view: ViewName) => {
-    store.set({ view, menuOpen: false, said: "", problem: "", question: undefined, welcomed: true });
+    const { view: left, seen } = store.get();
+    store.set({
+      view,
+      seen: [...seen, left],
+      menuOpen: false,
+      said: "",
+      problem: "",
+      question: undefined,
+      welcomed: true,
+    });
     focus(root.querySelector("#tally-line") ? "tally-line" : "pane-title");
   };
   const pane: Pane = {

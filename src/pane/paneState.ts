@@ -49,6 +49,10 @@ export interface PaneState {
   readonly comparison: Comparison | undefined;
   /** Why the last thing asked for did not happen; "" when it did. */
   readonly problem: string;
+  /** Why the workbook could not be read; "" once it could. */
+  readonly unread: string;
+  /** Views that were left at least once: their cautions are then one line each. */
+  readonly seen: readonly ViewName[];
   /** A question that must be answered before something is replaced. */
   readonly question: Question | undefined;
   /** What is being done, shown once it takes long; "" when nothing is. */
@@ -71,6 +75,8 @@ export const firstState: PaneState = {
   stand: undefined,
   comparison: undefined,
   problem: "",
+  unread: "",
+  seen: [],
   question: undefined,
   busy: "",
   said: "",

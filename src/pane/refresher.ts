@@ -23,13 +23,13 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
     const onJob = onRead();
     try {
       const job = await readJob(host);
-      store.set({ job: job ?? "none", problem: "" });
+      store.set({ job: job ?? "none", unread: "" });
       if (!job) return;
       onJob(job);
       const [stand, comparison] = await Promise.all([readStand(host), readComparison(host)]);
       store.set({ stand, comparison });
     } catch (problem) {
-      store.set({ problem: sentence(problem) });
+      store.set({ unread: sentence(problem) });
     }
   };
 

@@ -81,7 +81,9 @@ describe.each([270, 320, 500])("at %d pixels", (width) => {
       await page.evaluate(() => document.querySelectorAll("details").forEach((one) => (one.open = true)));
       const { over, small } = await page.evaluate(() => ({
         over: document.documentElement.scrollWidth - window.innerWidth,
-        small: [...document.querySelectorAll("fluent-button, button, summary, select, input[type=text], textarea, .radio")]
+        small: [
+          ...document.querySelectorAll("fluent-button, button, summary, select, input[type=text], textarea, .radio"),
+        ]
           .filter((one) => one.getBoundingClientRect().height < 40 || one.getBoundingClientRect().width < 24)
           .map((one) => one.outerHTML.slice(0, 120)),
       }));
@@ -153,6 +155,45 @@ describe("by keyboard alone", () => {
       });
       expect(unseen).toBe("");
     }
+    await close();
+  });
+});
+
+describe("the theme", () => {
+  it("follows the system when the host does not ask for one, also when it changes", async () => {
+    const context = await browser.newContext({ colorScheme: "dark" });
+    const page = await context.newPage();
+    await page.goto(`${server.address}?book=none`);
+    await page.waitForSelector("html[data-ready]");
+    const ground = () =>
+      page.evaluate(() => getComputedStyle(document.getElementById("pane") as Element).backgroundColor);
+    expect(await ground()).toBe("rgb(41, 41, 41)");
+    await page.emulateMedia({ colorScheme: "light" });
+    expect(await ground()).toBe("rgb(255, 255, 255)");
+    await page.evaluate(() => window.harness.pane.setTheme("dark"));
+    expect(await ground()).toBe("rgb(41, 41, 41)");
+    await context.close();
+  });
+});
+
+describe("a copy to share", () => {
+  it("is made and handed over, and names the cells that would show an error for ever", async () => {
+    const { page, close } = await open({ book: "demo" });
+    await show(page, "share");
+    await page.getByText("Make the copy").click();
+    await page.getByText("sheets,").waitFor();
+    expect(await page.evaluate(() => window.harness.host.opened.map(({ fileName }) => fileName))).toEqual([
+      expect.stringMatching(/ - values only\.xlsx$/),
+    ]);
+
+    await page.evaluate(() =>
+      Object.assign(window.harness.host.book.tables.get("Logs")?.rows[0] ?? {}, { Note: "#REF!" }),
+    );
+    await page.getByText("Make the copy").click();
+    await page.getByText("shows #REF!").waitFor();
+    expect(await page.evaluate(() => window.harness.host.opened.length)).toBe(1);
+    await page.getByText("Make it all the same").click();
+    await expect.poll(() => page.evaluate(() => window.harness.host.opened.length)).toBe(2);
     await close();
   });
 });

@@ -1,12 +1,12 @@
 import { html, nothing } from "lit";
 import { styleMap } from "lit/directives/style-map.js";
 import { actionButton } from "../components/actionButton";
-import { cautionOn } from "../components/cautionOn";
 import { emptyState } from "../components/emptyState";
 import { message } from "../components/message";
 import { figure } from "../figures";
 import type { Way } from "../job/readComparison";
 import type { Pane } from "../pane";
+import { cautionOn } from "./cautionOn";
 
 /** The ways to sell, side by side with their ranges, as the sheet Compare has them. */
 export function compareView(pane: Pane) {
@@ -33,7 +33,7 @@ export function compareView(pane: Pane) {
     ${notice ? message({ kind: "warning", text: `Prices: ${notice}` }) : nothing} ${waysList(comparison.ways)}
     ${comparison.verdict ? html`<p class="meaning">${comparison.verdict}</p>` : nothing}
     <div class="actions">${go("Compare", "Go to Compare")} ${go("Prices", "Go to Prices")}</div>
-    ${cautionOn("Prices")} ${cautionOn("Tax")} ${cautionOn("Forester")}
+    ${cautionOn(pane, "Prices")} ${cautionOn(pane, "Tax")} ${cautionOn(pane, "Forester")}
   `;
 }
 

@@ -32,21 +32,19 @@ export function frame(pane: Pane, view: TemplateResult): TemplateResult {
     <div class="view">
       <h1 id="pane-title" tabindex="-1">${home ? "Your cruise" : viewTitles[state.view]}</h1>
       ${state.busy ? waiting(state.busy) : nothing}
-      ${
-        state.problem
-          ? message({
-              kind: "problem",
-              text: state.problem,
-              actions: [actionButton({ label: "Read again", onPress: () => void pane.refresh() })],
-            })
-          : nothing
-      }
+      ${state.problem ? message({ kind: "problem", text: state.problem }) : nothing}
+      ${state.unread && state.unread !== state.problem ? unread(pane, state.unread) : nothing}
       ${state.question ? asked(pane, state.question) : nothing}
       <p class="said" role="status">${state.said}</p>
       ${view}
     </div>
   `;
 }
+
+const unread = (pane: Pane, text: string) => {
+  const again = actionButton({ label: "Read again", onPress: () => void pane.refresh() });
+  return message({ kind: "problem", text, actions: [again] });
+};
 
 /** A question before something is replaced; the answer that changes nothing comes first. */
 const asked = (pane: Pane, { text, yes, no, onYes }: Question) => {

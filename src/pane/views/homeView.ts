@@ -9,7 +9,7 @@ import { openDemo } from "../plan/openDemo";
 /** The whole job as a road of steps, each with how far it is, and one button for the next of them. */
 export function homeView(pane: Pane) {
   const { job, stand, comparison, welcomed } = pane.state;
-  if (job === undefined) return pane.state.problem ? html`${nothing}` : waiting("Reading the workbook");
+  if (job === undefined) return pane.state.unread ? html`${nothing}` : waiting("Reading the workbook");
   if (!welcomed && job === "none") return firstWords(pane);
   const road = roadOf(job, stand, comparison);
   return html`

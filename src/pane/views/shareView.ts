@@ -2,12 +2,12 @@ import { html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { ErrorCell } from "../../workbook/portable/errorCells";
 import { actionButton } from "../components/actionButton";
-import { cautionOn } from "../components/cautionOn";
 import { emptyState } from "../components/emptyState";
 import { message } from "../components/message";
 import { findings } from "../job/findings";
 import type { Pane } from "../pane";
 import { makeCopy } from "../share/makeCopy";
+import { cautionOn } from "./cautionOn";
 
 const ERRORS_SHOWN = 20;
 
@@ -45,7 +45,7 @@ export function shareView(pane: Pane) {
             ${actionButton({ label: "Make the copy", kind: "main", onPress: () => void makeCopy(pane, false) })}
           </div>`
     }
-    ${share.made ? message({ kind: "done", text: share.made }) : nothing} ${cautionOn("Forester")}
+    ${share.made ? message({ kind: "done", text: share.made }) : nothing} ${cautionOn(pane, "Forester")}
   `;
 }
 

@@ -1,6 +1,5 @@
 import { html, nothing } from "lit";
 import { actionButton } from "../components/actionButton";
-import { cautionOn } from "../components/cautionOn";
 import { section } from "../components/section";
 import { emptyState } from "../components/emptyState";
 import { waiting } from "../components/waiting";
@@ -12,6 +11,7 @@ import { measure, type Estimated, type StandAnswers } from "../job/readStand";
 import type { Pane } from "../pane";
 import { waysList } from "./compareView";
 import { standCharts } from "./standCharts";
+import { cautionOn } from "./cautionOn";
 
 /** What the stand holds, each number with its margin, read from the workbook. */
 export function standView(pane: Pane) {
@@ -22,7 +22,7 @@ export function standView(pane: Pane) {
       actionButton({ label: "Plan the cruise", kind: "main", onPress: () => pane.go("plan") }),
     );
   }
-  if (!stand) return pane.state.problem ? html`` : waiting("Reading the sheet Stand");
+  if (!stand) return pane.state.unread ? html`` : waiting("Reading the sheet Stand");
   if (stand.summary.length === 0) {
     const odd = findings(job).some(({ accepted }) => accepted === "");
     return emptyState(
@@ -37,7 +37,7 @@ export function standView(pane: Pane) {
   return html`
     <p class="job">${jobTitle(job)}: ${pointsCounted(stand)}, ${job.confidence} % confident</p>
     <dl class="estimates">${perAcre(stand).map(estimateLine)}</dl>
-    ${cautionOn("Estimate")} ${section("Whole stand", wholeStand(job, stand))}
+    ${cautionOn(pane, "Estimate")} ${section("Whole stand", wholeStand(job, stand))}
     <p class="meaning">
       If you did this cruise many times, about ${job.confidence} of 100 such ranges would hold the true figure.
     </p>

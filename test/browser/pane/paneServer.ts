@@ -43,6 +43,7 @@ export async function startPaneServer(): Promise<PaneServer> {
   const server = createServer((request, response) => {
     const path = normalize(new URL(request.url ?? "/", "http://localhost").pathname);
     if (path === "/") return response.setHeader("Content-Type", "text/html").end(page);
+    if (path === "/favicon.ico") return response.writeHead(204).end();
     readFile(join(folder, path)).then(
       (file) => response.setHeader("Content-Type", types[extname(path)] ?? "text/plain").end(file),
       () => response.writeHead(404).end(),
