@@ -42,4 +42,4 @@ export const lumberColumn = treeLumber(
 ).map(([lumber], i) => [(Number(lumber) * settings.realized * (sound[i] ?? 1)) / 100]);
 export const harvestDbhColumn = dbhColumn.map(([dbh], i) => [stays[i] ? "" : (dbh as number)]);
 export const harvestColumn = volumeColumn.map(([volume], i) => [stays[i] ? "" : Number(volume) * (sound[i] ?? 1)]);
-export const perAcreColumn = treesPerAcre(dbhColumn, settings.method as never, settings.size);
+export const perAcreColumn = treesPerAcre(dbhColumn, settings.method as never, settings.size as never);

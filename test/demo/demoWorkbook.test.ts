@@ -19,7 +19,16 @@ import * as demo from "./demoColumns";
 const { settings, trees, plots, logs, species: speciesList } = demoContent;
 const confidence = settings.confidence;
 const summary = (dbh: any[][], volume: any[][]) =>
-  standSummary(demo.plotColumn, dbh, demo.countedPlots, "Point" as never, settings.size, volume, undefined, confidence);
+  standSummary(
+    demo.plotColumn,
+    dbh,
+    demo.countedPlots,
+    "Point" as never,
+    settings.size as never,
+    volume,
+    undefined,
+    confidence,
+  );
 const numbers = (cells: readonly (readonly unknown[])[]) => cells.flat().filter((cell) => typeof cell === "number");
 const isClean = (cells: readonly (readonly unknown[])[]) =>
   cells.flat().every((cell) => typeof cell === "string" || (typeof cell === "number" && Number.isFinite(cell)));
@@ -96,9 +105,16 @@ describe("the demo's answers", () => {
   });
 
   it("has no error in the tables", () => {
-    const shared = ["Point", settings.size] as const;
+    const shared = ["Point", settings.size as never] as const;
     const tables = [
-      plotTable(demo.plotColumn, demo.dbhColumn, demo.volumeColumn, demo.countedPlots, "Point" as never, settings.size),
+      plotTable(
+        demo.plotColumn,
+        demo.dbhColumn,
+        demo.volumeColumn,
+        demo.countedPlots,
+        "Point" as never,
+        settings.size as never,
+      ),
       standTable(
         demo.plotColumn,
         demo.speciesColumn,

@@ -1,3 +1,4 @@
+import { addressOf, zoneAt } from "../../workbook/address";
 import { HostProblem } from "../../workbook/host";
 import type { SheetPlan } from "../../workbook/plan";
 import { layFormulas } from "./layFormulas";
@@ -5,23 +6,18 @@ import { layPage } from "./layPage";
 import { layStyles } from "./layStyles";
 import { layValues } from "./layValues";
 
-/** A sheet that stands in for the only ones there are, while they are replaced. */
-const PLACEHOLDER = "Laying sheets";
-
 /**
  * Lays sheets in two passes, since formulas refer to tables and names of other sheets: first values, tables and
- * names of all, then formulas. A sheet of the same name is replaced. Four or five round trips, however many sheets.
+ * names of all, then formulas. A sheet of the same name is emptied and laid anew. Four or five round trips, however
+ * many sheets.
  */
 export async function laySheets(context: Excel.RequestContext, plans: readonly SheetPlan[]): Promise<void> {
   if (plans.length === 0) return;
   const { workbook } = context;
   await layStyles(context);
-  const placeholder = await clearTheGround(context, plans);
-
   workbook.application.suspendScreenUpdatingUntilNextSync();
-  const sheets = plans.map((plan) => workbook.worksheets.add(plan.name));
+  const sheets = await clearTheGround(context, plans);
   plans.forEach((plan, i) => layValues(sheets[i] as Excel.Worksheet, plan, workbook));
-  placeholder?.delete();
   await context.sync();
 
   workbook.application.suspendScreenUpdatingUntilNextSync();
@@ -34,45 +30,49 @@ export async function laySheets(context: Excel.RequestContext, plans: readonly S
 }
 
 /**
- * Takes away the sheets that are replaced, with their tables and names; refuses to touch what is not ours.
- * @returns a sheet that has to go once there are others
+ * Empties the sheets that are replaced, with their tables and names, and adds those that are missing. A sheet is not
+ * deleted, so that formulas elsewhere that point to its cells go on doing so. Refuses to touch what is not ours.
  */
 async function clearTheGround(
   context: Excel.RequestContext,
   plans: readonly SheetPlan[],
-): Promise<Excel.Worksheet | undefined> {
+): Promise<readonly Excel.Worksheet[]> {
   const { worksheets, names, tables } = context.workbook;
   worksheets.load("items/name");
   names.load("items/name");
   tables.load("items/name");
   await context.sync();
 
-  const isReplaced = ({ name }: { readonly name: string }) => worksheets.items.some((sheet) => same(sheet.name, name));
-  const replaced = worksheets.items.filter((sheet) => plans.some((plan) => same(plan.name, sheet.name)));
+  const standing = (plan: SheetPlan) => worksheets.items.find((sheet) => same(sheet.name, plan.name));
+  const replaced = plans.flatMap((plan) => standing(plan) ?? []);
   replaced.forEach((sheet) => sheet.tables.load("items/name"));
+  const used = replaced.map((sheet) => sheet.getUsedRangeOrNullObject().load("address"));
   if (replaced.length > 0) await context.sync();
 
-  const tablesThatGo = replaced.flatMap((sheet) => sheet.tables.items.map(({ name }) => name));
-  const tablesThatStay = tables.items.filter(({ name }) => !tablesThatGo.includes(name));
+  const tablesThatGo = replaced.flatMap((sheet) => sheet.tables.items);
+  const goes = new Set(tablesThatGo.map(({ name }) => name));
+  const newPlans = plans.filter((plan) => !standing(plan));
   refuseTaken(
     "table",
-    tablesThatStay,
+    tables.items.filter(({ name }) => !goes.has(name)),
     plans.flatMap((plan) => plan.tables),
   );
-  const newPlans = plans.filter((plan) => !isReplaced(plan));
-  refuseTaken(
-    "cell",
-    names.items,
-    newPlans.flatMap((plan) => [...plan.names, ...plan.spills]),
-  );
+  refuseTaken("cell", names.items, newPlans.flatMap(namesOf));
 
-  const namesThatGo = plans.filter(isReplaced).flatMap((plan) => [...plan.names, ...plan.spills]);
+  const namesThatGo = plans.filter(standing).flatMap(namesOf);
   names.items.filter((item) => namesThatGo.some(({ name }) => same(name, item.name))).forEach((item) => item.delete());
-  const placeholder =
-    replaced.length > 0 && replaced.length === worksheets.items.length ? worksheets.add(PLACEHOLDER) : undefined;
-  replaced.forEach((sheet) => sheet.delete());
-  return placeholder;
+  tablesThatGo.forEach((table) => table.delete());
+  used.forEach((range, i) => {
+    if (range.isNullObject) return;
+    // By its address: a used range is looked for anew, and is gone once it was emptied.
+    const cells = replaced[i]?.getRange(addressOf(zoneAt(range.address)));
+    cells?.dataValidation.clear();
+    cells?.clear();
+  });
+  return plans.map((plan) => standing(plan) ?? worksheets.add(plan.name));
 }
+
+const namesOf = (plan: SheetPlan) => [...plan.names, ...plan.spills];
 
 function refuseTaken(
   what: string,
