@@ -36,12 +36,7 @@ const HEAVIEST = 100;
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m). Left out: imperial.
  * @returns Inches per foot (cm per m), in the shape that was given.
  */
-export function logTaper(
-  small_end: any[][],
-  large_end: any[][],
-  length: any[][],
-  units?: LogMeasureUnits,
-): any[][] {
+export function logTaper(small_end: any[][], large_end: any[][], length: any[][], units?: LogMeasureUnits): any[][] {
   return answered(() => {
     const system = unitSystem(units);
     const { diameter, distance } = system;
@@ -100,12 +95,7 @@ export function logWeight(
  * @param [solid_share] Solid wood in the room that the pile takes up, in percent: 62 on average. Left out: cords are answered.
  * @returns Cords, or cubic feet of solid wood where solid_share is given, in the shape that was given.
  */
-export function cordVolume(
-  width: any[][],
-  height: any[][],
-  length: any[][],
-  solid_share?: any[][],
-): any[][] {
+export function cordVolume(width: any[][], height: any[][], length: any[][], solid_share?: any[][]): any[][] {
   return answered(() => {
     const { distance } = unitSystem(null);
     const side = (given: unknown, what: string) => measuredIn(given, what, distance, feet, 0.1, 10_000);

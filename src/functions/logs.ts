@@ -131,9 +131,7 @@ export function logScale(
       deduction: deductionOf(deduction_pct),
     };
     if (isLeftOut(large_end) && toWhole === notToWhole) {
-      return eachCell(given, (log) =>
-        netScale(by, grossScale(by, log, rounding, longest), log.deduction, rounding),
-      );
+      return eachCell(given, (log) => netScale(by, grossScale(by, log, rounding, longest), log.deduction, rounding));
     }
 
     const logs = { ...given, largeEnd: diameterOrNone(large_end, "Large end", system) };

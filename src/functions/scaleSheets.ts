@@ -46,7 +46,15 @@ export function scaleSheet(
   units?: ScaleSheetUnits,
 ): any[][] {
   return answered(() =>
-    sheetBySpecies({ species, diameter, length, rule, deduction: deduction_pct, longest: longest_scaling_length, units }),
+    sheetBySpecies({
+      species,
+      diameter,
+      length,
+      rule,
+      deduction: deduction_pct,
+      longest: longest_scaling_length,
+      units,
+    }),
   );
 }
 

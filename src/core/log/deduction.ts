@@ -47,5 +47,10 @@ export function requireDeduction(deduction: Percent): void {
  */
 export function combinedDeduction(deductions: readonly Percent[]): Percent {
   deductions.forEach(requireDeduction);
-  return percent(Math.min(WHOLE_LOG, deductions.reduce<number>((sum, one) => sum + one, 0)));
+  return percent(
+    Math.min(
+      WHOLE_LOG,
+      deductions.reduce<number>((sum, one) => sum + one, 0),
+    ),
+  );
 }

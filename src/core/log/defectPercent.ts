@@ -10,9 +10,7 @@ import { A_HAIR } from "./wholeNumbers";
 const NOTHING: Required<DefectExtent> = { affectedLength: feet(0), size: 0, width: 0 };
 
 /** The units that a sentence speaks in: their names, and how many of them make one of ours. */
-export type DefectUnits = Readonly<
-  Record<DefectMeasure["unit"], { readonly name: string; readonly perOurs: number }>
->;
+export type DefectUnits = Readonly<Record<DefectMeasure["unit"], { readonly name: string; readonly perOurs: number }>>;
 
 const IMPERIAL: DefectUnits = {
   diameter: { name: "in", perOurs: 1 },

@@ -28,7 +28,9 @@ export function scaleWorking(
   const gross = boardFeet(volumes.reduce((total, volume) => total + volume, 0));
 
   const single = scaled.length === 1;
-  const steps = scaled.flatMap((part, i) => (single ? part : part.map((step) => ofPart("Piece", step, i, pieces.length))));
+  const steps = scaled.flatMap((part, i) =>
+    single ? part : part.map((step) => ofPart("Piece", step, i, pieces.length)),
+  );
   if (!single) {
     steps.push({ sum: volumes.map(shown).join(" + "), meaning: "All pieces together", value: gross, unit: "bf" });
   }

@@ -54,7 +54,9 @@ function headed(lines: readonly (readonly unknown[])[]): readonly number[] {
   const places = lines.map((_, place) => place).slice(1);
   const filled = places.filter((place) => lines[place]?.some((cell) => !blank(cell) && cell !== 0));
   if (filled.length > 0) return filled;
-  throw new InvalidInput("The card is blank. Give a range with lengths in its first row and diameters in its first column.");
+  throw new InvalidInput(
+    "The card is blank. Give a range with lengths in its first row and diameters in its first column.",
+  );
 }
 
 /** A blank cell has no value; a 0 is none either, since some spreadsheets hand over a blank as 0. */

@@ -17,5 +17,6 @@ export const crook: DefectKind = {
   title: "Crook",
   sources: grosenbaugh("crook: C/d times l/L"),
   asks: [affectedLength, inchesOf("size", "Deflection")],
-  share: ({ diameter, length }, { affectedLength: lost, size: deflection }) => (deflection / diameter) * (lost / length),
+  share: ({ diameter, length }, { affectedLength: lost, size: deflection }) =>
+    (deflection / diameter) * (lost / length),
 };

@@ -40,4 +40,9 @@ export const affectedLength: DefectMeasure = {
   unit: "length",
   most: 120,
 };
-export const inchesOf = (of: "size" | "width", what: string): DefectMeasure => ({ of, what, unit: "diameter", most: 120 });
+export const inchesOf = (of: "size" | "width", what: string): DefectMeasure => ({
+  of,
+  what,
+  unit: "diameter",
+  most: 120,
+});

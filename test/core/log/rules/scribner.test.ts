@@ -37,5 +37,7 @@ it("is not the Decimal C table, from which it strays by up to 41 bf in logs of 1
 it("refuses a log for which the formula is below nothing, in the words of every rule", () => {
   expect(scribner.scale(log(4, 16))).toBeCloseTo(0.64, 9);
   expect(() => scribner.scale(log(3.8, 16))).toThrow(OutOfRange);
-  expect(() => scribner.scale(log(3, 16))).toThrow("Scribner (from memory) as published has no value for 3 in x 16 ft.");
+  expect(() => scribner.scale(log(3, 16))).toThrow(
+    "Scribner (from memory) as published has no value for 3 in x 16 ft.",
+  );
 });
