@@ -8,6 +8,13 @@ export interface BrowserStorage {
   remove(key: string): Promise<void>;
 }
 
+/** Where a browser keeps nothing for this page: nothing is found, and a save fails, which the page then says. */
+export const noStorage: BrowserStorage = {
+  read: () => Promise.resolve(undefined),
+  write: () => Promise.reject(new Error("This browser keeps no data for this page.")),
+  remove: () => Promise.resolve(),
+};
+
 export async function openBrowserStorage(): Promise<BrowserStorage> {
   const opening = indexedDB.open(DATABASE, 1);
   opening.onupgradeneeded = () => opening.result.createObjectStore(STORE);
