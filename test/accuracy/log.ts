@@ -1,14 +1,17 @@
 import { feet, inches } from "../../src/core/basis/units";
 import { cubicFormulas } from "../../src/core/log/cubic";
+import { defectPercent } from "../../src/core/log/defectPercent";
+import { defectKinds } from "../../src/core/log/defects";
 import { logRules } from "../../src/core/log/rules";
+import { defectOf } from "../core/log/defectOf";
 import { printedLog } from "../core/log/printedLog";
 import { printingsOf } from "../core/log/printingsOf";
 import { numberIn, published } from "../support/published";
 import type { Comparison } from "./comparison";
 
-/** Every log rule against each of its printed tables, unrounded, and the cubic formulas against worked examples. */
+/** Every log rule against each of its printed tables, unrounded; cubic formulas and defects against worked examples. */
 export function logComparisons(): Comparison[] {
-  return [...ruleComparisons(), ...cubicComparisons()];
+  return [...ruleComparisons(), ...cubicComparisons(), ...defectComparisons()];
 }
 
 const ruleComparisons = () =>
@@ -40,5 +43,22 @@ function cubicComparisons(): Comparison[] {
         length: feet(numberIn(row, "length")),
       }),
     })),
+  }));
+}
+
+function defectComparisons(): Comparison[] {
+  const { source, standing, printedTo, rows } = published("log/defects.csv");
+  return defectKinds.map((kind) => ({
+    subject: `${kind.title}, deduction for defect`,
+    source,
+    standing,
+    unit: "%",
+    printedTo,
+    pairs: rows
+      .filter((row) => row["kind"] === kind.title)
+      .map((row) => ({
+        printed: numberIn(row, "percent"),
+        ours: defectPercent(kind, printedLog(row), defectOf(row)),
+      })),
   }));
 }

@@ -90,11 +90,31 @@ describe("LOGSCALE", () => {
 
   it("reads metric measures, and answers in board feet all the same", () => {
     const metric = (diameter: number, length: number, rule: LogRuleName) =>
-      logScale([[diameter]], [[length]], rule, null as never, null as never, null, null as never, null as never, LogUnits.metric);
+      logScale(
+        [[diameter]],
+        [[length]],
+        rule,
+        null as never,
+        null as never,
+        null,
+        null as never,
+        null as never,
+        LogUnits.metric,
+      );
     expect(metric(35.56, 4.8768, doyle)).toEqual([[100]]); // 14 in x 16 ft
     expect(metric(36.83, 4.8768, scribnerDecimalC)).toEqual([[110]]); // 14.5 in x 16 ft, read at 14 in
     expect(
-      logScale([[30.48]], [[9.7536]], scribnerDecimalC, null as never, null as never, 6.096, null as never, null as never, LogUnits.metric),
+      logScale(
+        [[30.48]],
+        [[9.7536]],
+        scribnerDecimalC,
+        null as never,
+        null as never,
+        6.096,
+        null as never,
+        null as never,
+        LogUnits.metric,
+      ),
     ).toEqual([[160]]); // 12 in x 32 ft, at most 20 ft at a time
     expect(metric(2, 5, doyle)).toEqual([
       [problem("#VALUE!", "Diameter should be between 2.54 and 304.8 cm. You have 2.")],

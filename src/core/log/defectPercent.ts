@@ -57,7 +57,7 @@ function requireMeasure(
 ): void {
   const { name, perOurs } = units[unit];
   if (given === undefined) {
-    throw new InvalidInput(`${kind.title} needs a number for ${what.toLowerCase()} in ${name}, but the cell is blank.`);
+    throw new InvalidInput(`${kind.title} needs a number for ${what.toLowerCase()} (${name}), but the cell is blank.`);
   }
   requireBetween(what, given * perOurs, 0, most * perOurs, name);
   if (of === "affectedLength" && given > log.length + A_HAIR) {

@@ -80,7 +80,7 @@ describe("the sentences of a defect", () => {
 
   it("say what is missing, in its unit", () => {
     expect(() => defectPercent(sector, log(12, 16), { affectedLength: feet(8) })).toThrow(
-      "Sector needs a number for angle in degrees, but the cell is blank.",
+      "Sector needs a number for angle (degrees), but the cell is blank.",
     );
     expect(() => defectPercent(sweep, log(12, 16), { affectedLength: feet(8), size: 3 })).toThrow(
       "Sweep asks for departure only. Leave the affected length blank.",

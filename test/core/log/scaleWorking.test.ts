@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { feet, inches, percent } from "../../../src/core/basis/units";
+import { fractionDropped, rounderFor } from "../../../src/core/log/diameterRounding";
 import { grossScale } from "../../../src/core/log/grossScale";
 import { netScale } from "../../../src/core/log/netScale";
 import { logRules } from "../../../src/core/log/rules";
@@ -48,14 +49,20 @@ it("International goes section by section, half an inch thicker each, a short on
 it("a long log names its pieces and adds them, and a deduction comes last", () => {
   const meanings = scaleWorking(doyle, log(14, 32), percent(10), undefined, feet(16)).map(({ meaning }) => meaning);
   expect(meanings.slice(0, 2)).toEqual([
+    "Piece 1 of 2: diameter taken, and length",
     "Piece 1 of 2: diameter less slabs and edgings",
-    "Piece 1 of 2: a quarter of it",
   ]);
   expect(meanings.slice(-3)).toEqual([
     "All pieces together",
     "Less the deduction for defect",
     "Rounded as the rule's printed tables are",
   ]);
+});
+
+it("a rounded diameter is the first thing it says", () => {
+  const [taken, less] = scaleWorking(doyle, log(14.6, 16), none, undefined, undefined, rounderFor(fractionDropped, 1));
+  expect(taken).toEqual({ sum: "14 in x 16 ft", meaning: "Diameter taken, and length", value: 14, unit: "in" });
+  expect(less?.sum).toBe("14 - 4");
 });
 
 describe.each(logRules)("$title", (rule) => {
