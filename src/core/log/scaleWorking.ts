@@ -23,7 +23,8 @@ export function scaleWorking(
   toWhole?: Rounder,
 ): readonly Step[] {
   const pieces = scaledPieces(rule, log, longest, toWhole);
-  const scaled = pieces.map((sections) => scaledPiece(rule, sections, rounding));
+  const asMeasured = pieces.length === 1 && !toWhole;
+  const scaled = pieces.map((sections) => scaledPiece(rule, sections, rounding, asMeasured));
   const volumes = scaled.map((steps) => steps.at(-1)?.value ?? NaN);
   const gross = boardFeet(volumes.reduce((total, volume) => total + volume, 0));
 
@@ -38,18 +39,32 @@ export function scaleWorking(
 }
 
 /** One piece; where the rule measures it in sections, each of them by itself and then their sum. */
-function scaledPiece(rule: LogRule, sections: readonly ScaledLog[], rounding: ScaleRounding): Step[] {
+function scaledPiece(
+  rule: LogRule,
+  sections: readonly ScaledLog[],
+  rounding: ScaleRounding,
+  asMeasured: boolean,
+): Step[] {
   const volumes = sections.map((section) => rule.scale(section));
   const volume = boardFeet(volumes.reduce((total, one) => total + one, 0));
   const steps = sections.flatMap((section, i) => {
     const byRule = rule.working?.(section) ?? [asRuleHasIt(rule, section)];
-    return sections.length === 1 ? byRule : byRule.map((step) => ofPart("Section", step, i, sections.length));
+    const all = asMeasured && sections.length === 1 ? byRule : [taken(section), ...byRule];
+    return sections.length === 1 ? all : all.map((step) => ofPart("Section", step, i, sections.length));
   });
   if (sections.length > 1) {
     steps.push({ sum: volumes.map(shown).join(" + "), meaning: "All sections together", value: volume, unit: "bf" });
   }
   return [...steps, ...rounded(rule, volume, rounding)];
 }
+
+/** What the rule is asked for, where that is not the log as it was measured: a part of it, or a rounded diameter. */
+const taken = ({ diameter, length }: ScaledLog): Step => ({
+  sum: `${shown(diameter)} in x ${shown(length)} ft`,
+  meaning: "Diameter taken, and length",
+  value: diameter,
+  unit: "in",
+});
 
 const asRuleHasIt = (rule: LogRule, log: ScaledLog): Step => ({
   sum: `${shown(log.diameter)} in x ${shown(log.length)} ft`,
@@ -60,14 +75,14 @@ const asRuleHasIt = (rule: LogRule, log: ScaledLog): Step => ({
 
 function deducted(rule: LogRule, gross: BoardFeet, deduction: Percent, rounding: ScaleRounding): Step[] {
   const left = boardFeet(gross * (1 - deduction / 100));
-  const taken: Step = {
+  const less: Step = {
     sum: sum`${gross} * (1 - ${deduction} / 100)`,
     meaning: "Less the deduction for defect",
     value: left,
     unit: "bf",
   };
   const net = netScale(rule, gross, deduction, rounding);
-  return rounding === asTheRuleDoes ? [taken, roundedTo(left, net)] : [{ ...taken, value: net }];
+  return rounding === asTheRuleDoes ? [less, roundedTo(left, net)] : [{ ...less, value: net }];
 }
 
 const rounded = (rule: LogRule, volume: BoardFeet, rounding: ScaleRounding): Step[] =>
