@@ -1,4 +1,5 @@
 import { logComparisons } from "./log";
+import { lumberComparisons } from "./lumber";
 import { treeComparisons } from "./tree";
 import { cruiseComparisons } from "./cruise";
 import { sawingComparisons } from "./sawing";
@@ -7,6 +8,7 @@ import type { Comparison } from "./comparison";
 /** Prints, for each rule and table, how many published values were compared and how far off ours are. */
 const comparisons: readonly Comparison[] = [
   ...logComparisons(),
+  ...lumberComparisons(),
   ...treeComparisons(),
   ...cruiseComparisons(),
   ...sawingComparisons(),

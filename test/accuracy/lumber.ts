@@ -1,0 +1,86 @@
+import { fahrenheit, feet, inches, percent } from "../../src/core/basis/units";
+import { driedSize, flat, quarter } from "../../src/core/lumber/driedSize";
+import { dry, green, hardwood, softwood } from "../../src/core/lumber/dressedSize";
+import { equilibriumMoisture } from "../../src/core/lumber/equilibriumMoisture";
+import { gravityAt } from "../../src/core/lumber/lumberWeight";
+import { surfaceMeasure } from "../../src/core/lumber/surfaceMeasure";
+import { targetThickness } from "../../src/core/lumber/targetThickness";
+import { findWood } from "../../src/core/lumber/wood";
+import { numberIn, published, type PublishedRow } from "../support/published";
+import type { Comparison } from "./comparison";
+
+type Pair = Comparison["pairs"][number];
+
+const compared = (
+  subject: string,
+  unit: string,
+  file: string,
+  pairsOf: (row: PublishedRow) => readonly Pair[],
+): Comparison => {
+  const { source, standing, printedTo, rows } = published(`lumber/${file}`);
+  return { subject, source, standing, unit, printedTo, pairs: rows.flatMap(pairsOf) };
+};
+
+/** Dressed sizes, surface measure, target thickness, shrinkage, weight and moisture against what is printed of them. */
+export function lumberComparisons(): Comparison[] {
+  return [
+    compared("Softwood dressed sizes, dry and green", "in", "softwoodSizes.csv", (row) =>
+      [dry, green].map((seasoning) => ({
+        printed: numberIn(row, seasoning.id),
+        ours: softwood.dressed(inches(numberIn(row, "nominal")), seasoning),
+      })),
+    ),
+    compared("Hardwood surfaced thickness", "in", "hardwoodThicknesses.csv", (row) => [
+      { printed: numberIn(row, "surfaced"), ours: hardwood.dressed(inches(numberIn(row, "rough")), dry) },
+    ]),
+    compared("Hardwood surface measure", "ft2", "surfaceMeasure.csv", (row) => [
+      {
+        printed: numberIn(row, "surface"),
+        ours: surfaceMeasure(inches(numberIn(row, "width")), feet(numberIn(row, "length"))),
+      },
+    ]),
+    compared("Target thickness", "in", "targetThickness.csv", (row) => [
+      {
+        printed: numberIn(row, "target"),
+        ours: targetThickness({
+          finished: inches(numberIn(row, "finished")),
+          shrinkage: percent(numberIn(row, "shrinkage")),
+          planing: inches(numberIn(row, "planing")),
+          variation: inches(numberIn(row, "variation")),
+        }),
+      },
+    ]),
+    compared("Shrinkage, green to ovendry", "%", "shrinkage.csv", shrunk),
+    compared("Shrinkage, green to ovendry", "%", "shrinkage.copies.csv", shrunk),
+    compared("Change of dimension per percent of moisture", "per %", "changeCoefficients.csv", (row) =>
+      ["radial", "tangential"].map((way) => ({
+        printed: numberIn(row, `${way} coefficient`),
+        ours: driedSize(inches(1), percent(numberIn(row, way)), percent(10), percent(11)) - 1,
+      })),
+    ),
+    compared("Equilibrium moisture content", "%", "equilibriumMoisture.csv", settled),
+    compared("Equilibrium moisture content", "%", "equilibriumMoisture.recalled.csv", settled),
+    compared("Specific gravity at 12 %", "", "gravityAtTwelve.csv", (row) => [
+      {
+        printed: numberIn(row, "gravity"),
+        ours: gravityAt(findWood(row.name ?? "").gravity, percent(12)),
+      },
+    ]),
+  ];
+}
+
+function shrunk(row: PublishedRow): readonly Pair[] {
+  const wood = findWood(row.name ?? "");
+  const lost = (shrinkage: number) => 100 - driedSize(inches(100), percent(shrinkage), percent(30), percent(0));
+  return [
+    { printed: numberIn(row, "radial"), ours: lost(quarter.shrinkageOf(wood)) },
+    { printed: numberIn(row, "tangential"), ours: lost(flat.shrinkageOf(wood)) },
+  ];
+}
+
+const settled = (row: PublishedRow): readonly Pair[] => [
+  {
+    printed: numberIn(row, "moisture"),
+    ours: equilibriumMoisture(fahrenheit(numberIn(row, "temperature")), percent(numberIn(row, "humidity"))),
+  },
+];
