@@ -69,6 +69,15 @@ export const functionNames = [
   "SOURCEOF",
   "CAUTIONOF",
   "BUILDINFO",
+  "PLOTSBYACRES",
+  "PLOTSBYSTRATUM",
+  "GRIDPOINTS",
+  "BAFOPTIONS",
+  "STRATASUMMARY",
+  "CLUSTERSUMMARY",
+  "COUNTMEASURE",
+  "STANDDENSITY",
+  "CUTSUMMARY",
 ] as const;
 
 export type FunctionName = (typeof functionNames)[number];

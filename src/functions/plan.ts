@@ -1,12 +1,16 @@
-import { acres as inAcres, percent, squareFeetPerAcre } from "../core/basis/units";
+import { chosen } from "../core/basis/choices";
+import { acres as inAcres, feet, percent, squareFeetPerAcre } from "../core/basis/units";
+import { BAND, bafOptions as optionsFor, IMPERIAL_GAUGES, METRIC_GAUGES } from "../core/cruise/bafOptions";
+import { gridPoints as pointsOn } from "../core/cruise/gridPoints";
 import { gridSpacing as spacingOf } from "../core/cruise/gridSpacing";
 import { measureTos, toCenter } from "../core/cruise/measureTo";
 import { plotRadius as radiusOf } from "../core/cruise/plotRadius";
 import { plotRadiusFactor as factorOf } from "../core/cruise/plotRadiusFactor";
+import { plotGuides, plotsByAcres as guidedPlots } from "../core/cruise/plotsByAcres";
 import { STEEPEST } from "../core/tree/horizontalDistance";
-import { answered, eachCell } from "./shell/answers";
+import { answered, eachCell, spilled } from "./shell/answers";
 import { boundsIn, chosenOr, measuredIn } from "./shell/measuredIn";
-import { oneNumber, optionalNumber } from "./shell/readings";
+import { oneNumber, oneText, optionalNumber } from "./shell/readings";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -29,6 +33,85 @@ export enum PlanUnits {
   Imperial = "imperial",
   /** Centimeters, meters, hectares, square meters per hectare. */
   Metric = "metric",
+}
+
+/**
+ * Printed guides that go by the acres alone.
+ * @customenum {string}
+ */
+export enum PlotGuideName {
+  /** Least number for a low-intensity inventory. */
+  Nrcs = "NRCS minimum",
+  /** Number of points as taught; it stops at 200 acres. */
+  Teaching = "Teaching rule",
+}
+
+/**
+ * Number of plots that a printed guide asks for, by the acres alone.
+ * @customfunction PLOTSBYACRES
+ * @param acres Size of the tract, in acres.
+ * @param [guide] Guide: NRCS minimum or Teaching rule. Left out: NRCS minimum.
+ * @returns Number of plots.
+ */
+export function plotsByAcres(acres: any, guide?: PlotGuideName): number {
+  return answered(() =>
+    guidedPlots(
+      inAcres(oneNumber(acres, "Acres", { unit: "ac", low: 0.01, high: 1e6 })),
+      chosen("Guide", oneText(guide, "Guide", PlotGuideName.Nrcs), plotGuides),
+    ),
+  );
+}
+
+/**
+ * Basal area factors to choose from, with the trees to expect at a point under each.
+ * @customfunction BAFOPTIONS
+ * @param basal_area_per_acre Basal area of the stand, in square feet per acre (square meters per hectare when metric).
+ * @param [units] Units: imperial or metric. Left out: imperial.
+ * @returns A table: basal area factor, trees at a point, and how that sits with the 4 to 8 that are taught.
+ */
+export function bafOptions(basal_area_per_acre: any, units?: PlanUnits): any[][] {
+  return answered(() => {
+    const { areaPerLand, metric } = unitSystem(units);
+    const stand = oneNumber(basal_area_per_acre, "Basal area", boundsIn(areaPerLand, 1, 1000));
+    const { low, high } = BAND;
+    const said = {
+      fewer: `Fewer than ${low}: few trees to average`,
+      fits: `${low} to ${high} trees: as taught`,
+      more: `More than ${high}: many trees to check`,
+    };
+    const options = optionsFor(stand, metric ? METRIC_GAUGES : IMPERIAL_GAUGES);
+    return spilled(
+      [`BAF ${areaPerLand.name}`, "Trees per point", "Note"],
+      options.map(({ baf, trees, band }) => [baf, trees, said[band]]),
+    );
+  });
+}
+
+/**
+ * Points of a square grid over a rectangle, in the order in which they are walked.
+ * @customfunction GRIDPOINTS
+ * @param width Width of the rectangle from west to east, in feet, meters or any one unit.
+ * @param depth Depth of the rectangle from south to north, in the same unit.
+ * @param spacing Distance between points and between lines, in the same unit.
+ * @param [start_x] First line, east of the west side, in the same unit; pick it by chance. Left out or 0: half the spacing.
+ * @param [start_y] First point, north of the south side, in the same unit; pick it by chance. Left out or 0: half the spacing.
+ * @returns A table: point, distance east and distance north of the south-west corner.
+ */
+export function gridPoints(width: any, depth: any, spacing: any, start_x?: any, start_y?: any): any[][] {
+  return answered(() => {
+    const length = (given: unknown, what: string) => feet(oneNumber(given, what, { unit: "", low: 0.01, high: 1e6 }));
+    const between = length(spacing, "Spacing");
+    const start = (given: unknown, what: string) =>
+      feet(oneNumber(given, what, { unit: "", low: 0, high: between }, between / 2));
+    const points = pointsOn(length(width, "Width"), length(depth, "Depth"), between, {
+      east: start(start_x, "Start x"),
+      north: start(start_y, "Start y"),
+    });
+    return spilled(
+      ["Point", "East", "North"],
+      points.map(({ east, north }, at) => [at + 1, east, north]),
+    );
+  });
 }
 
 /**

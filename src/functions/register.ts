@@ -1,4 +1,7 @@
 import * as boards from "./boards";
+import * as count from "./count";
+import * as cut from "./cut";
+import * as density from "./density";
 import * as harvest from "./harvest";
 import * as logMeasures from "./logMeasures";
 import * as logs from "./logs";
@@ -9,6 +12,7 @@ import * as sawing from "./sawing";
 import * as scaleSheets from "./scaleSheets";
 import * as scaling from "./scaling";
 import * as stand from "./stand";
+import * as strata from "./strata";
 import * as stem from "./stem";
 import * as tree from "./tree";
 import * as trust from "./trust";
@@ -17,7 +21,29 @@ import * as woods from "./woods";
 import * as working from "./working";
 
 /** Hands every function of a shell file to the spreadsheet under its upper-cased name; menus of texts are passed over. */
-const shells = [plan, woods, tree, stem, harvest, stand, sampling, logs, scaling, scaleSheets, logMeasures, sawing, boards, wood, money, working, trust];
+const shells = [
+  plan,
+  woods,
+  tree,
+  stem,
+  harvest,
+  stand,
+  sampling,
+  logs,
+  scaling,
+  scaleSheets,
+  logMeasures,
+  sawing,
+  boards,
+  wood,
+  money,
+  working,
+  trust,
+  strata,
+  count,
+  density,
+  cut,
+];
 
 for (const shell of shells) {
   for (const [name, one] of Object.entries<unknown>(shell)) {

@@ -1,15 +1,25 @@
 import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
+import { sources as bafOptions } from "../cruise/bafOptions";
 import { sources as checkTree } from "../cruise/checkTree";
+import { sources as clusters } from "../cruise/clusters";
+import { sources as countMeasure } from "../cruise/countMeasure";
+import { densityMeasures } from "../cruise/densities";
 import { sources as diameterClass } from "../cruise/diameterClass";
+import { sources as doubleSampling } from "../cruise/doubleSampling";
 import { sources as estimate } from "../cruise/estimate";
+import { sources as gridPoints } from "../cruise/gridPoints";
 import { sources as gridSpacing } from "../cruise/gridSpacing";
 import { sources as limitingDistance } from "../cruise/limitingDistance";
 import { samplingMethods } from "../cruise/methods";
 import { sources as plotRadius } from "../cruise/plotRadius";
 import { sources as plotRadiusFactor } from "../cruise/plotRadiusFactor";
+import { plotGuides } from "../cruise/plotsByAcres";
+import { sources as plotsByStratum } from "../cruise/plotsByStratum";
+import { sources as plotSizes } from "../cruise/plotSizes";
 import { sources as plotsNeeded } from "../cruise/plotsNeeded";
 import { sources as quadraticMeanDiameter } from "../cruise/quadraticMeanDiameter";
+import { sources as stratified } from "../cruise/stratified";
 import { sources as tractTotal } from "../cruise/tractTotal";
 import { cordSources } from "../log/cordVolume";
 import { cubicFormulas } from "../log/cubic";
@@ -91,7 +101,8 @@ const roundedDiameters = sourcesOf(diameterRoundings);
 const methods = sourcesOf(samplingMethods);
 const woods = woodProperties.sources;
 const sawing = [...sourcesOf(sawingPatterns), ...solidLog, ...boardMeasure];
-const stand = [...methods, ...estimate];
+const expansion = [...methods, ...plotSizes];
+const stand = [...expansion, ...estimate];
 
 /** What each function of a cell rests on. */
 const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
@@ -118,16 +129,25 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   INSIDEBARK: insideBark,
   TREEVALUE: treeValue,
   STANDSUMMARY: [...stand, ...quadraticMeanDiameter],
-  STANDTABLE: [...methods, ...diameterClass],
-  STOCKTABLE: [...methods, ...diameterClass],
+  STANDTABLE: [...expansion, ...diameterClass],
+  STOCKTABLE: [...expansion, ...diameterClass],
   SPECIESTABLE: [...stand, ...quadraticMeanDiameter],
-  PLOTTABLE: methods,
+  PLOTTABLE: expansion,
   QMD: quadraticMeanDiameter,
   MARGINOFERROR: estimate,
   MARGINPERCENT: estimate,
   MOREPLOTS: [...plotsNeeded, ...estimate],
   TRACTTOTAL: tractTotal,
   CHECKTREES: checkTree,
+  PLOTSBYACRES: plotGuides.map(({ source }) => source),
+  PLOTSBYSTRATUM: plotsByStratum,
+  GRIDPOINTS: gridPoints,
+  BAFOPTIONS: bafOptions,
+  STRATASUMMARY: [...stratified, ...estimate],
+  CLUSTERSUMMARY: clusters,
+  COUNTMEASURE: [...countMeasure, ...doubleSampling],
+  STANDDENSITY: sourcesOf(densityMeasures),
+  CUTSUMMARY: [...expansion, ...quadraticMeanDiameter],
   LOGSCALE: [...rules, ...segments, ...roundedDiameters, ...logTaper],
   LOGSCALERULES: rules,
   LOGCUBIC: sourcesOf(cubicFormulas),

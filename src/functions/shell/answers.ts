@@ -80,6 +80,15 @@ export function answered<T>(answer: () => T): T {
   }
 }
 
+/** Some cells of a table; a problem stands in each of them, and the rest of the table holds. */
+export function answeredCells(cells: number, answer: () => readonly unknown[]): readonly unknown[] {
+  try {
+    return answer();
+  } catch (problem) {
+    return Array<unknown>(cells).fill(asError(problem));
+  }
+}
+
 /** A table that spills: a header row, then rows of its width, every cell clean. */
 export function spilled(header: readonly string[], rows: readonly (readonly unknown[])[]): Cells {
   return [header, ...rows].map((row) => header.map((_, column) => cleaned(row[column])));

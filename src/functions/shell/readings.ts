@@ -32,11 +32,20 @@ export function asCells(given: unknown): Cells {
   const lines: readonly unknown[] = given.some(Array.isArray) ? given : [given];
   const first: unknown = lines[0];
   const width = Array.isArray(first) ? first.length : 0;
-  if (width > 0 && lines.every((line) => Array.isArray(line) && line.length === width)) return lines as Cells;
+  if (width > 0 && allAreWide(lines, width)) return lines as Cells;
 
   const rows = lines.map((line): unknown[] => (Array.isArray(line) ? line : [line]));
   const widest = rows.reduce((most, row) => Math.max(most, row.length), 1);
   return rows.map((row) => Array.from({ length: widest }, (_, column) => row[column] ?? null));
+}
+
+/** Whether rows are all of one width; a plain loop, since long columns pass here before they are read. */
+function allAreWide(rows: readonly unknown[], width: number): boolean {
+  for (let row = 0; row < rows.length; row += 1) {
+    const line = rows[row];
+    if (!Array.isArray(line) || line.length !== width) return false;
+  }
+  return true;
 }
 
 /**

@@ -75,15 +75,7 @@ export function classesTable(tally: Tally, amount: Amount, width: number, units:
 export function speciesTable({ cruise, species, speciesNames }: Tally, confidence: Percent, units: UnitSystem): Cells {
   const byVolume = cruise.volume !== undefined || cruise.dbh.length === 0;
   const shareOf = byVolume ? "volume" : "basal area";
-  const header = [
-    "Species",
-    `Trees ${units.perLand.name}`,
-    `Basal area ${units.areaPerLand.name}`,
-    `Quadratic mean diameter ${units.diameter.name}`,
-    volumeName(units),
-    `Share of ${shareOf} %`,
-    `${marginAt(confidence)}, ${shareOf}`,
-  ];
+  const header = ["Species", ...amountNames(units), `Share of ${shareOf} %`, `${marginAt(confidence)}, ${shareOf}`];
   if (cruise.dbh.length === 0) return spilled(header, NO_TREES);
   const shared = (totals: PlotTotals) => totals.volume ?? totals.basalArea;
   const factor = byVolume ? units.perLand.perOurs : units.areaPerLand.perOurs;
@@ -91,10 +83,7 @@ export function speciesTable({ cruise, species, speciesNames }: Tally, confidenc
   const mean = (plots: ArrayLike<number>) => weightedMean(plots, whole.weight);
   const line = (name: string, totals: PlotTotals) => [
     name,
-    mean(totals.trees) * units.perLand.perOurs,
-    mean(totals.basalArea) * units.areaPerLand.perOurs,
-    (quadraticMeanDiameterOf(totals) ?? 0) * units.diameter.perOurs,
-    totals.volume && mean(totals.volume) * units.perLand.perOurs,
+    ...amountsOf(totals, units),
     (100 * mean(shared(totals))) / mean(shared(whole)),
     estimated(cruise.method, undefined, factor, () => estimate(shared(totals), confidence, totals.weight))[1],
   ];
@@ -131,6 +120,25 @@ export function plotsTable({ cruise, plotCells }: Tally, units: UnitSystem): Cel
   );
 }
 
+/** Trees, basal area, mean diameter and volume on an acre, in the user's units. */
+export function amountsOf(totals: PlotTotals, units: UnitSystem): (number | undefined)[] {
+  const { trees, basalArea, volume, weight } = totals;
+  return [
+    weightedMean(trees, weight) * units.perLand.perOurs,
+    weightedMean(basalArea, weight) * units.areaPerLand.perOurs,
+    (quadraticMeanDiameterOf(totals) ?? 0) * units.diameter.perOurs,
+    volume && weightedMean(volume, weight) * units.perLand.perOurs,
+  ];
+}
+
+/** Headings of these four. */
+export const amountNames = (units: UnitSystem): string[] => [
+  `Trees ${units.perLand.name}`,
+  `Basal area ${units.areaPerLand.name}`,
+  `Quadratic mean diameter ${units.diameter.name}`,
+  volumeName(units),
+];
+
 /**
  * Value, margin, percent, low and high; with a single plot the value stands and the others say what is lacking, and
  * with every tree tallied they say that a margin does not apply.
@@ -152,7 +160,8 @@ function estimated(
   }
 }
 
-const marginAt = (confidence: Percent) => `Margin +/- at ${shown(confidence)} %`;
+/** Heading of a margin, which is worth nothing without its confidence. */
+export const marginAt = (confidence: Percent) => `Margin +/- at ${shown(confidence)} %`;
 const volumeName = (units: UnitSystem) => `Volume ${units.perLand.name}`;
 const sum = (values: readonly number[]) => values.reduce((total, one) => total + one, 0);
 
