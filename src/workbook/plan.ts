@@ -19,8 +19,8 @@ export interface BlockPlan {
   readonly style?: StyleName;
   /** Number format of every cell of the block. */
   readonly format?: string;
-  /** Long texts are broken into lines as wide as their column. */
-  readonly wrapped?: boolean;
+  /** Lines that each row has room for; long texts are then broken at the width of their column. */
+  readonly lines?: readonly number[];
 }
 
 /** A cell that formulas and the pane know by name. */
@@ -72,6 +72,8 @@ export interface SpillPlan {
   readonly columns: number;
   /** How many cells of the first row are headings of the answer; left out, all columns of an answer of several rows. */
   readonly headings?: number;
+  /** Lines that the first row has room for, where the answer's headings are longer than its columns are wide. */
+  readonly headingLines?: number;
   /** Number format by column of the zone, first column first. */
   readonly formats?: readonly string[];
   /** Number format of a whole row of the answer but its first cell, where it differs; rows are counted from its heading. */

@@ -4,7 +4,7 @@ import { cellStyle } from "../../workbook/styles";
 import { tableZone } from "../../workbook/zones";
 import { even, filledWith, planned } from "./cellValues";
 import { validationOf } from "./entryRules";
-import { blockRange, hasFormula, ROWS_TO_COME, runsOf } from "./layValues";
+import { blockRange, breakLines, hasFormula, ROWS_TO_COME, runsOf } from "./layValues";
 
 /** Most cells of a spill's zone that are given a number format ahead; the zone itself is far larger. */
 const FORMATTED = 1500;
@@ -36,7 +36,11 @@ function laySpill(sheet: Excel.Worksheet, spill: SpillPlan): void {
   const { row, column } = zoneAt(spill.at);
   const { formats, rows, columns } = spill;
   const headed = rows > 1 ? (spill.headings ?? columns) : 0;
-  if (headed > 0) sheet.getRangeByIndexes(row, column, 1, headed).style = cellStyle("Heading");
+  if (headed > 0) {
+    const heading = sheet.getRangeByIndexes(row, column, 1, headed);
+    heading.style = cellStyle("Heading");
+    if (spill.headingLines !== undefined) breakLines(sheet, heading, row, [spill.headingLines]);
+  }
   if (formats) {
     const below = headed > 0 ? 1 : 0;
     const deep = Math.min(rows - below, Math.ceil(FORMATTED / formats.length));

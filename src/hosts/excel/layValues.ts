@@ -47,11 +47,20 @@ function layBlock(sheet: Excel.Worksheet, block: BlockPlan): void {
   const cells = even<PlannedCell>(block.cells, null);
   if (block.style) range.style = cellStyle(block.style);
   if (block.format !== undefined) range.numberFormat = filledWith(cells.length, cells[0]?.length ?? 0, block.format);
-  if (block.wrapped) {
-    range.format.wrapText = true;
-    range.format.verticalAlignment = "Top";
-  }
+  if (block.lines) breakLines(sheet, range, zoneAt(block.at).row, block.lines);
   if (!hasFormula(block)) range.values = cells.map((row) => row.map(planned));
+}
+
+/** Points that a line of text is high, with the space around it. */
+const LINE_HEIGHT = 16;
+
+/** Breaks long texts and makes their rows high enough, since not every spreadsheet does that by itself. */
+export function breakLines(sheet: Excel.Worksheet, range: Excel.Range, row: number, lines: readonly number[]): void {
+  range.format.wrapText = true;
+  range.format.verticalAlignment = "Top";
+  lines.forEach((count, i) => {
+    sheet.getRangeByIndexes(row + i, 0, 1, 1).format.rowHeight = count * LINE_HEIGHT;
+  });
 }
 
 function layTable(sheet: Excel.Worksheet, table: TablePlan): void {

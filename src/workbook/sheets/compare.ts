@@ -2,7 +2,7 @@ import { call, column, lookedUp } from "../formula";
 import { formats } from "../formats";
 import type { Formula, PlannedCell, SheetPlan } from "../plan";
 import { cost, costItems, COSTS, named, out, price, PRICES, products } from "../tables";
-import { across, cautionLine, down, quoted, sheetPlan } from "./sheetParts";
+import { across, cautionLine, down, heading, quoted, sheetPlan } from "./sheetParts";
 import { tractCells } from "./stand";
 
 export const COMPARE = "Compare";
@@ -20,7 +20,7 @@ export function compareSheet(): SheetPlan {
   return sheetPlan({
     name: COMPARE,
     sheetClass: "presentation",
-    frozenRows: 3,
+    frozenRows: 2,
     widths: [38, 16, 16, 20, 22, 14],
     blocks: [
       {
@@ -124,8 +124,8 @@ export function compareSheet(): SheetPlan {
       down("A41", "Computed", ["Sell standing", "Sell as logs", "Saw at home"]),
       { at: "B41", cells: [26, 31, 37].map(lowestAndHighest), style: "Computed", format: formats.dollars },
 
-      across("A45", "Heading", ["Which way comes out ahead"]),
-      across("A52", "Heading", ["Lumber price at which sawing at home leaves what selling logs does, $ per MBF"]),
+      heading("A45", "Which way comes out ahead", 5),
+      heading("A52", "Lumber price at which sawing at home leaves what selling logs does, $ per MBF", 5),
     ],
     names: [{ name: named.verdict, at: "A2" }],
     spills: [

@@ -6,7 +6,7 @@ import { log, LOGS, named, out, species, SPECIES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { boardList, millList } from "./sawing";
 import { speciesCodes } from "./setup";
-import { cautionLine, across, asked, down, sheetPlan, title } from "./sheetParts";
+import { cautionLine, asked, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const LOGS_SHEET = "Logs";
 const PICKED = named.pickedLog;
@@ -29,7 +29,11 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
         "Lumber bf is the best live-sawn plan for your boards, kerf and mill, times Realized lumber on Setup.",
         cautionLine("Estimate"),
       ]),
-      across("A6", "Heading", [{ formula: `="Log "&${PICKED}&", picked on the sheet Sawing, by every log rule"` }]),
+      heading(
+        "A6",
+        { formula: `="Log "&${PICKED}&", picked on the sheet Sawing, by every log rule"` },
+        logRules.length,
+      ),
     ],
     tables: [{ name: LOGS, at: "A11", columns: logColumns(content), rows: content.logs }],
     spills: [
@@ -39,6 +43,7 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
         formula: `=IF(${PICKED}="","",${call("LOGSCALERULES", ofPicked(log.smallEnd), ofPicked(log.length), ofPicked(log.deduction))})`,
         rows: 2,
         columns: logRules.length,
+        headingLines: 3,
         formats: new Array<string>(logRules.length).fill(formats.volume),
       },
     ],

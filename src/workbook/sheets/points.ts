@@ -5,12 +5,12 @@ import type { ColumnPlan, SheetPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
-import { asked, down, sheetPlan, title, yesOrNo } from "./sheetParts";
+import { asked, down, heading, sheetPlan, title, yesOrNo } from "./sheetParts";
 
 export const POINTS = "Points";
 const TABLE_AT = "A7";
 const ANSWER_AT = "O7";
-const ANSWER_COLUMNS = 8;
+const ANSWER_COLUMNS = 5;
 /** Volume per acre in the table of plots, counted from 1. */
 const VOLUME_COLUMN = 5;
 /** Rows of the list from which the plot of a tree is picked. */
@@ -34,7 +34,7 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
         "A plot you visited and found empty counts as zero: put Yes under Trees none. A plot not visited yet is left out.",
         "Do not move a plot because it looks poor.",
       ]),
-      down(beside(ANSWER_AT, -1, 0), "Heading", ["Per plot"]),
+      heading(beside(ANSWER_AT, -1, 0), "Per plot", 5),
     ],
     tables: [{ name: PLOTS, at: TABLE_AT, columns: plotColumns, rows: plots }],
     spills: [
@@ -62,7 +62,7 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
 
 const here = (heading: string) => thisRow(PLOTS, heading);
 const numbers = `$O$8:$O$${LAST_ROW}`;
-const answers = `$O$8:$V$${LAST_ROW}`;
+const answers = `$O$8:$S$${LAST_ROW}`;
 
 const plotColumns: readonly ColumnPlan[] = [
   { heading: plot.plot, width: 8 },

@@ -3,7 +3,7 @@ import { formats } from "../formats";
 import type { ColumnPlan, SheetPlan } from "../plan";
 import { cost, COSTS, named, price, PRICES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { cautionLine, across, asked, down, INVENTED, quoted, sheetPlan, title } from "./sheetParts";
+import { cautionLine, asked, down, heading, INVENTED, quoted, sheetPlan, title } from "./sheetParts";
 
 export const PRICES_SHEET = "Prices";
 
@@ -24,8 +24,8 @@ export function pricesSheet({ prices, costs }: WorkbookContent): SheetPlan {
         "The sheet Compare finds a row by its words in Product or Item: keep those words. A cost left blank counts as nothing.",
         "A price per MBF belongs to one log rule: standing timber and logs to the log rule on Setup, lumber to its own tally.",
       ]),
-      across("A7", "Heading", ["Prices in $", ...new Array<null>(priceColumns.length - 1).fill(null)]),
-      across("J7", "Heading", ["Costs and hours", null, null, null]),
+      heading("A7", "Prices in $", priceColumns.length),
+      heading("J7", "Costs and hours", 4),
     ],
     names: [{ name: named.priceNotice, at: "A2" }],
     tables: [

@@ -6,7 +6,7 @@ import type { SheetPlan } from "../plan";
 import { board, BOARD_SIZES, log, LOGS, MILL, mill, named, out } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
-import { cautionLine, across, asked, down, sheetPlan, title } from "./sheetParts";
+import { cautionLine, across, asked, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const SAWING = "Sawing";
 const PICKED = "$B$5";
@@ -26,7 +26,7 @@ export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): Sh
     sheetClass: "presentation",
     landscape: true,
     frozenRows: 3,
-    widths: [24, 26, 18, 26, 14, 12, 3, 3],
+    widths: [18, 34, 22, 38, 14, 12, 3, 3],
     blocks: [
       title("Sawing"),
       down("A2", "Note", [cautionLine("Sawing")]),
@@ -42,10 +42,10 @@ export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): Sh
       ),
       down("B9", "Input", [sawingPatterns[0]?.title ?? ""]),
       down("C5", "Unit", ["number on the sheet Logs", "in", "in", "ft", ""]),
-      across("A11", "Heading", ["What the plan gets out of it"]),
-      across("A15", "Heading", ["Cut list, from the first cut to the board left on the bed"]),
-      across("I4", "Heading", ["Boards you want, rough and green"]),
-      across("M4", "Heading", ["What the mill can take"]),
+      heading("A11", "What the plan gets out of it", 6),
+      heading("A15", "Cut list, from the first cut to the board left on the bed", 6),
+      heading("I4", "Boards you want, rough and green", 3),
+      heading("M4", "What the mill can take", 4),
     ],
     names: [
       { name: named.pickedLog, at: "B5" },

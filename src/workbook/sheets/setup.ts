@@ -29,7 +29,7 @@ export function setupSheet(content: WorkbookContent): SheetPlan {
   return sheetPlan({
     name: SETUP,
     sheetClass: "foundation",
-    widths: [32, 26, 12, 80],
+    widths: [26, 28, 13, 80],
     frozenRows: 4,
     blocks: [
       title("Setup"),
@@ -61,8 +61,8 @@ export function setupSheet(content: WorkbookContent): SheetPlan {
         name: SPECIES,
         at: `A${speciesAt}`,
         columns: [
-          { heading: species.code, width: 32, format: formats.text },
-          { heading: species.name, width: 26, format: formats.text },
+          { heading: species.code, width: 26, format: formats.text },
+          { heading: species.name, width: 28, format: formats.text },
         ],
         rows: content.species,
       },
@@ -146,8 +146,7 @@ function settingsOf({ settings, invented }: WorkbookContent): readonly Setting[]
       label: "Form class",
       value: settings.formClass,
       unit: "pct",
-      comment:
-        "Diameter inside bark at the top of the first 16-ft log, in percent of DBH. 78 is usual where none was measured.",
+      comment: "Diameter inside bark at the top of the first log, in percent of DBH; 78 is usual.",
       rule: asked(65, 90, "A percent from 65 to 90."),
     },
     {
@@ -196,8 +195,7 @@ function settingsOf({ settings, invented }: WorkbookContent): readonly Setting[]
       label: "Realized lumber",
       value: settings.realized,
       unit: "pct",
-      comment:
-        "Share of the drawn-up best that comes off your mill; crook, rot and slips take the rest. A guess until you have tallied some logs.",
+      comment: "Share of the best plan that comes off your mill: a guess until you tally some logs.",
       rule: asked(1, 100, "A percent from 1 to 100."),
     },
     {

@@ -41,6 +41,10 @@ export const across = (at: string, style: StyleName, cells: readonly PlannedCell
   ...(format !== undefined && { format }),
 });
 
+/** A heading that runs over so many columns. */
+export const heading = (at: string, text: PlannedCell, columns: number): BlockPlan =>
+  across(at, "Heading", [text, ...new Array<null>(columns - 1).fill(null)]);
+
 /** A text inside a formula. */
 export const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 

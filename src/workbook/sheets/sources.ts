@@ -1,36 +1,66 @@
+import { logRules } from "../../core/log/rules";
 import { cautions } from "../../core/reference/cautions";
+import { topics } from "../../core/value/topics";
 import { call } from "../formula";
 import type { SheetPlan } from "../plan";
 import { named } from "../tables";
-import { across, quoted, sheetPlan, title } from "./sheetParts";
+import { across, heading, quoted, sheetPlan, title } from "./sheetParts";
 
 export const SOURCES = "Sources and cautions";
 
-/** What the workbook computes, and the topic under which its sources are known. */
-const topics: readonly { readonly what: string; readonly topic: string; readonly name: string }[] = [
-  { what: "Log rule in use", topic: named.rule, name: "Out_Source_Rule" },
-  { what: "Volume of standing trees", topic: quoted("TREEVOLUME"), name: "Out_Source_Trees" },
-  { what: "Lumber from standing trees", topic: quoted("TREELUMBER"), name: "Out_Source_Lumber" },
-  { what: "Stand, margins and tract", topic: quoted("STANDSUMMARY"), name: "Out_Source_Stand" },
-  { what: "Sawing plan", topic: quoted("SAWPLAN"), name: "Out_Source_Sawing" },
-  { what: "Value ranges", topic: quoted("VALUERANGE"), name: "Out_Source_Value" },
+interface Question {
+  readonly what: string;
+  /** How a formula names the topic. */
+  readonly topic: string;
+  readonly name: string;
+  /** Most sources that the answer can have. */
+  readonly sources: number;
+}
+
+const functionTopics = [
+  ["Volume of standing trees", "TREEVOLUME", "Out_Source_Trees"],
+  ["Lumber from standing trees", "TREELUMBER", "Out_Source_Lumber"],
+  ["Stand, margins and tract", "STANDSUMMARY", "Out_Source_Stand"],
+  ["Sawing plan", "SAWPLAN", "Out_Source_Sawing"],
+  ["Value ranges", "VALUERANGE", "Out_Source_Value"],
+] as const;
+
+/** What the workbook computes, and the topics under which the sources are known. */
+const questions: readonly Question[] = [
+  {
+    what: "Log rule in use",
+    topic: named.rule,
+    name: "Out_Source_Rule",
+    sources: Math.max(...logRules.map((rule) => rule.sources.length)),
+  },
+  ...functionTopics.map(([what, topic, name]) => ({
+    what,
+    topic: quoted(topic),
+    name,
+    sources: topics.find((one) => one.title === topic)?.sources.length ?? 0,
+  })),
 ];
 
 const FIRST = 4 + cautions.length + 2;
-/** Rows kept for one topic: its heading, the answer's heading and its sources. */
-const ROOM = 24;
 const COLUMNS = 6;
+/** Width of the column of titles and cautions, in characters. */
+const WIDE = 90;
 
 /** Where the methods come from, and what to beware of. */
 export function sourcesSheet(): SheetPlan {
-  const rowOf = (i: number) => FIRST + i * ROOM;
+  const full = (caution: (typeof cautions)[number]) => `${caution.line} ${caution.text}`;
+  const rows: number[] = [];
+  questions.reduce((row, { sources }) => {
+    rows.push(row);
+    return row + 1 + zoneRows(sources) + 1;
+  }, FIRST);
 
   return sheetPlan({
     name: SOURCES,
     sheetClass: "control",
     landscape: true,
     frozenRows: 1,
-    widths: [34, 8, 90, 60, 16, 40],
+    widths: [34, 8, WIDE, 60, 16, 40],
     blocks: [
       title(SOURCES),
       across("A3", "Heading", ["Caution", null, "In full"]),
@@ -38,22 +68,25 @@ export function sourcesSheet(): SheetPlan {
         at: "A4",
         cells: cautions.map((caution) => [caution.title]),
         style: "Computed",
-        wrapped: true,
+        lines: cautions.map((caution) => Math.ceil(full(caution).length / (0.9 * WIDE))),
       },
       {
         at: "C4",
         cells: cautions.map((caution) => [{ formula: `=${call("CAUTIONOF", quoted(caution.title))}` }]),
         style: "Note",
-        wrapped: true,
+        lines: [],
       },
-      ...topics.map(({ what }, i) => across(`A${rowOf(i)}`, "Heading", [what])),
+      ...questions.map(({ what }, i) => heading(`A${rows[i]}`, what, COLUMNS)),
     ],
-    spills: topics.map(({ topic, name }, i) => ({
+    spills: questions.map(({ topic, name, sources }, i) => ({
       name,
-      at: `A${rowOf(i) + 1}`,
+      at: `A${(rows[i] ?? FIRST) + 1}`,
       formula: `=${call("SOURCEOF", topic)}`,
-      rows: ROOM - 2,
+      rows: zoneRows(sources),
       columns: COLUMNS,
     })),
   });
 }
+
+/** A row of headings, the sources, and two to spare. */
+const zoneRows = (sources: number) => sources + 3;

@@ -4,7 +4,7 @@ import { formats } from "../formats";
 import type { BlockPlan, SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import { LAST_ROW } from "../zones";
-import { cautionLine, across, down, sheetPlan, title } from "./sheetParts";
+import { cautionLine, across, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const STAND = "Stand";
 const SPECIES_AT = "A30";
@@ -14,8 +14,8 @@ interface Summary {
   readonly at: string;
   readonly name: string;
   readonly tractName: string;
-  readonly heading: string;
-  readonly tractHeading: string;
+  readonly perAcre: string;
+  readonly wholeTract: string;
   readonly dbh: string;
   readonly volume: string;
 }
@@ -25,8 +25,8 @@ const summaries: readonly Summary[] = [
     at: "A8",
     name: out.summary,
     tractName: out.tract,
-    heading: "All trees, per acre; volume in board feet by the log rule",
-    tractHeading: "All trees, whole tract, bf",
+    perAcre: "All trees, per acre; volume in board feet by the log rule",
+    wholeTract: "All trees, whole tract, bf",
     dbh: tree.dbh,
     volume: tree.volume,
   },
@@ -34,8 +34,8 @@ const summaries: readonly Summary[] = [
     at: "A15",
     name: out.harvest,
     tractName: out.tractHarvest,
-    heading: "Harvest (Take is not No), per acre; volume in board feet by the log rule, cull taken off",
-    tractHeading: "Harvest, whole tract, bf",
+    perAcre: "Harvest (Take is not No), per acre; volume in board feet by the log rule, cull taken off",
+    wholeTract: "Harvest, whole tract, bf",
     dbh: tree.harvestDbh,
     volume: tree.harvest,
   },
@@ -43,8 +43,8 @@ const summaries: readonly Summary[] = [
     at: "A22",
     name: out.lumber,
     tractName: out.tractLumber,
-    heading: "The same harvest sawn on your mill, per acre; volume in board feet of lumber",
-    tractHeading: "Lumber from the harvest, whole tract, bf",
+    perAcre: "The same harvest sawn on your mill, per acre; volume in board feet of lumber",
+    wholeTract: "Lumber from the harvest, whole tract, bf",
     dbh: tree.harvestDbh,
     volume: tree.lumber,
   },
@@ -69,8 +69,8 @@ export function standSheet(): SheetPlan {
       down("A2", "Computed", [{ formula: inWords() }, { formula: tractInWords() }]),
       down("A4", "Note", [cautionLine("Estimate")]),
       ...summaries.flatMap(headingsOf),
-      across("H11", "Heading", ["Further plots for your margin"]),
-      down("A29", "Heading", ["By species, per acre; volume in board feet by the log rule"]),
+      heading("H11", "Further plots for your margin", 4),
+      heading("A29", "By species, per acre; volume in board feet by the log rule", 7),
     ],
     spills: [
       ...summaries.flatMap(spillsOf),
@@ -116,9 +116,9 @@ export function standSheet(): SheetPlan {
 
 const perPlot = column(PLOTS, plot.volume);
 
-const headingsOf = ({ at, heading, tractHeading }: Summary): readonly BlockPlan[] => [
-  across(beside(at, -1, 0), "Heading", [heading, null, null, null, null, null]),
-  across(beside(at, -1, 7), "Heading", [tractHeading, null, null, null]),
+const headingsOf = ({ at, perAcre, wholeTract }: Summary): readonly BlockPlan[] => [
+  heading(beside(at, -1, 0), perAcre, 6),
+  heading(beside(at, -1, 7), wholeTract, 4),
   across(beside(at, 0, 7), "Heading", ["Total", "Margin +/-", "Low", "High"]),
 ];
 

@@ -18,7 +18,7 @@ export function startSheet(sheets: readonly (readonly [name: string, purpose: st
   return sheetPlan({
     name: START,
     sheetClass: "control",
-    frozenRows: 3,
+    frozenRows: 4,
     widths: [26, 14, 70],
     blocks: [
       { at: "A1", cells: [[{ formula: `=${named.stand}` }]], style: "Title" },

@@ -31,6 +31,10 @@ export function treesSheet(content: WorkbookContent): SheetPlan {
 }
 
 const here = (heading: string) => thisRow(TREES, heading);
+/** One tree without a volume leaves the whole stand without one, so its row has to say so. */
+const NO_VOLUME =
+  " The tables have no volume for it, so the stand has none either: correct DBH or logs, or clear the logs to count it without volume.";
+
 const unmeasured = `OR(${here(tree.dbh)}="",${here(tree.logs)}="")`;
 const sound = `(1-${here(tree.cull)}/100)`;
 
@@ -94,7 +98,7 @@ const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
   {
     heading: tree.check,
     width: 44,
-    formula: `=${call(
+    formula: `=TRIM(${call(
       "CHECKTREES",
       here(tree.plot),
       here(tree.species),
@@ -104,7 +108,7 @@ const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
       column(SPECIES, species.code),
       named.minDbh,
       named.maxDbh,
-    )}`,
+    )}&IF(ISERROR(${here(tree.volume)}),"${NO_VOLUME}",""))`,
   },
   { heading: tree.accepted, width: 24 },
 ];
