@@ -30,9 +30,8 @@ export function lumberComparisons(): Comparison[] {
         ours: softwood.dressed(inches(numberIn(row, "nominal")), seasoning),
       })),
     ),
-    compared("Hardwood surfaced thickness", "in", "hardwoodThicknesses.csv", (row) => [
-      { printed: numberIn(row, "surfaced"), ours: hardwood.dressed(inches(numberIn(row, "rough")), dry) },
-    ]),
+    compared("Hardwood surfaced thickness", "in", "hardwoodThicknesses.csv", surfaced),
+    compared("Hardwood surfaced thickness", "in", "hardwoodThicknesses.recalled.csv", surfaced),
     compared("Hardwood surface measure", "ft2", "surfaceMeasure.csv", (row) => [
       {
         printed: numberIn(row, "surface"),
@@ -68,6 +67,10 @@ export function lumberComparisons(): Comparison[] {
     ]),
   ];
 }
+
+const surfaced = (row: PublishedRow): readonly Pair[] => [
+  { printed: numberIn(row, "surfaced"), ours: hardwood.dressed(inches(numberIn(row, "rough")), dry) },
+];
 
 function shrunk(row: PublishedRow): readonly Pair[] {
   const wood = findWood(row.name ?? "");

@@ -1,4 +1,5 @@
 import type { Source } from "../basis/source";
+import { sum, type Step } from "../basis/step";
 import { boardFeet, type BoardFeet } from "../basis/units";
 
 /** Where the rules that give a squared timber, and not sawn boards, are told. */
@@ -21,3 +22,18 @@ export const squaredTimberSource: Source = {
  *     L  length         [ft]
  */
 export const squaredTimber = (side: number, length: number): BoardFeet => boardFeet((side * side * length) / 12);
+
+/** The way to it from the diameter of which the side is a share. */
+export function squaredTimberWorking(share: number, diameter: number, length: number): readonly Step[] {
+  const side = share * diameter;
+  const volume = squaredTimber(side, length);
+  return [
+    { sum: sum`${share} * ${diameter}`, meaning: "Side of the square", value: side, unit: "in" },
+    {
+      sum: sum`${side} ^ 2 * ${length} / 12`,
+      meaning: "Squared, times the length, over 12",
+      value: volume,
+      unit: "bf",
+    },
+  ];
+}

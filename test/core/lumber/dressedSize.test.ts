@@ -66,13 +66,15 @@ describe("a second printing", () => {
   });
 });
 
-describe("hardwood", () => {
-  const { rows, printedTo, source } = published("lumber/hardwoodThicknesses.csv");
+describe.each(["lumber/hardwoodThicknesses.csv", "lumber/hardwoodThicknesses.recalled.csv"])("%s", (file) => {
+  const { rows, printedTo, source, standing } = published(file);
 
-  it.each(rows)(`$rough in rough is $surfaced in surfaced, $standing in ${source}`, (row) => {
+  it.each(rows)(`$rough in rough is $surfaced in surfaced, ${standing} in ${source}`, (row) => {
     expectAsPrinted(hardwood.dressed(inches(numberIn(row, "rough")), dry), numberIn(row, "surfaced"), printedTo);
   });
+});
 
+describe("hardwood", () => {
   it("is dressed dry, and in thickness only", () => {
     expect(() => hardwood.dressed(inches(1), green)).toThrow("dressed sizes for dry lumber only");
     expect(() => hardwood.dressed(inches(6), dry)).toThrow("widths are not dressed to a size");

@@ -1,3 +1,4 @@
+import { sum } from "../../basis/step";
 import { boardFeet } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { requireLog } from "../requireLog";
@@ -43,6 +44,24 @@ export const blodgett: LogRule = {
     requireLog(log);
     const blodgettFeet = (diameter * diameter * length) / STANDARD_LOG;
     return boardFeet((1000 * blodgettFeet) / BLODGETT_FEET_PER_MBF);
+  },
+
+  working({ diameter, length }) {
+    const standardLogs = (diameter * diameter * length) / STANDARD_LOG;
+    return [
+      {
+        sum: sum`${diameter} ^ 2 * ${length} / ${STANDARD_LOG}`,
+        meaning: "Blodgett feet: standard logs 16 in across and 1 ft long",
+        value: standardLogs,
+        unit: "Blodgett feet",
+      },
+      {
+        sum: sum`1000 * ${standardLogs} / ${BLODGETT_FEET_PER_MBF}`,
+        meaning: `In board feet, ${BLODGETT_FEET_PER_MBF} of them to the thousand`,
+        value: (1000 * standardLogs) / BLODGETT_FEET_PER_MBF,
+        unit: "bf",
+      },
+    ];
   },
 
   round: (volume) => toNearest(1, volume),

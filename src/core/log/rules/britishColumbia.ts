@@ -1,3 +1,4 @@
+import { sum } from "../../basis/step";
 import { boardFeet } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { noPublishedValue } from "../noPublishedValue";
@@ -52,6 +53,23 @@ export const britishColumbia: LogRule = {
     if (diameter < SLAB) throw noPublishedValue(britishColumbia, log);
 
     return boardFeet(LEFT_BY_THE_SAW * (Math.PI / 4) * (diameter - SLAB) ** 2 * (length / 12));
+  },
+
+  working({ diameter, length }) {
+    const left = diameter - SLAB;
+    const circle = (Math.PI / 4) * left ** 2;
+    const solid = (circle * length) / 12;
+    return [
+      { sum: sum`${diameter} - ${SLAB}`, meaning: "Diameter less slabs", value: left, unit: "in" },
+      { sum: sum`${Math.PI} / 4 * ${left} ^ 2`, meaning: "Area of that circle", value: circle, unit: "in2" },
+      { sum: sum`${circle} * ${length} / 12`, meaning: "Times the length, over 12", value: solid, unit: "bf" },
+      {
+        sum: sum`${solid} * ${LEFT_BY_THE_SAW}`,
+        meaning: "What the saw leaves of it",
+        value: solid * LEFT_BY_THE_SAW,
+        unit: "bf",
+      },
+    ];
   },
 
   round: (volume) => toNearest(1, volume),

@@ -1,3 +1,4 @@
+import { shown } from "../../basis/require";
 import type { LogRule } from "../logRule";
 import { scaledAs } from "../scaledAs";
 import { toNearest } from "../toNearest";
@@ -45,6 +46,18 @@ export const doyleScribner: LogRule = {
   ],
 
   scale: (log) => scaledAs(doyleScribner, log.diameter > LAST_OF_DOYLE ? scribner : doyle, log),
+
+  working(log) {
+    const large = log.diameter > LAST_OF_DOYLE;
+    const steps = (large ? scribner : doyle).working?.(log) ?? [];
+    const choice = {
+      sum: `${shown(log.diameter)} in, ${large ? "above" : "up to"} ${LAST_OF_DOYLE} in`,
+      meaning: `Taken by the ${large ? "Scribner" : "Doyle"} rule`,
+      value: log.diameter,
+      unit: "in",
+    };
+    return [choice, ...steps];
+  },
 
   round: (volume) => toNearest(1, volume),
 };

@@ -1,6 +1,6 @@
 import type { LogRule } from "../logRule";
 import { requireLog } from "../requireLog";
-import { squaredTimber, squaredTimberSource } from "../squaredTimber";
+import { squaredTimber, squaredTimberSource, squaredTimberWorking } from "../squaredTimber";
 import { toNearest } from "../toNearest";
 
 /**
@@ -37,6 +37,8 @@ export const inscribedSquare: LogRule = {
     requireLog(log);
     return squaredTimber(log.diameter * Math.SQRT1_2, log.length);
   },
+
+  working: ({ diameter, length }) => squaredTimberWorking(Math.SQRT1_2, diameter, length),
 
   round: (volume) => toNearest(1, volume),
 };

@@ -1,9 +1,17 @@
+import { shown } from "../../basis/require";
+import { sum } from "../../basis/step";
 import { boardFeet } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { noPublishedValue } from "../noPublishedValue";
 import { requireLog } from "../requireLog";
 import { toNearest } from "../toNearest";
 import { alwaysDown, nearestHalfDown } from "../wholeNumbers";
+
+const OF_SQUARE = 0.55;
+const OF_DIAMETER = 1.2;
+
+/** Board feet in a log of 12 ft. */
+const twelveFoot = (diameter: number) => OF_SQUARE * diameter * diameter - OF_DIAMETER * diameter;
 
 /**
  * Ontario scaler's rule of 1952.
@@ -48,10 +56,37 @@ export const ontario: LogRule = {
     requireLog(log);
     const diameter = nearestHalfDown(log.diameter);
     const length = alwaysDown(log.length);
-    const twelveFoot = 0.55 * diameter * diameter - 1.2 * diameter;
-    if (twelveFoot < 0 || diameter < 1 || length < 1) throw noPublishedValue(ontario, log);
+    const bracket = twelveFoot(diameter);
+    if (bracket < 0 || diameter < 1 || length < 1) throw noPublishedValue(ontario, log);
 
-    return boardFeet(twelveFoot * (length / 12));
+    return boardFeet(bracket * (length / 12));
+  },
+
+  working(log) {
+    const diameter = nearestHalfDown(log.diameter);
+    const length = alwaysDown(log.length);
+    const bracket = twelveFoot(diameter);
+    return [
+      {
+        sum: `${shown(log.diameter)} in to the inch`,
+        meaning: "Diameter to the nearest inch, a half down",
+        value: diameter,
+        unit: "in",
+      },
+      { sum: `${shown(log.length)} ft to the foot`, meaning: "Length, broken feet dropped", value: length, unit: "ft" },
+      {
+        sum: sum`${OF_SQUARE} * ${diameter} ^ 2 - ${OF_DIAMETER} * ${diameter}`,
+        meaning: "Board feet in a log of 12 ft",
+        value: bracket,
+        unit: "bf",
+      },
+      {
+        sum: sum`${bracket} * ${length} / 12`,
+        meaning: "Times the length, over 12",
+        value: bracket * (length / 12),
+        unit: "bf",
+      },
+    ];
   },
 
   round: (volume) => toNearest(1, volume),

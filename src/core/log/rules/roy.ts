@@ -1,3 +1,4 @@
+import { sum } from "../../basis/step";
 import { boardFeet } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { noPublishedValue } from "../noPublishedValue";
@@ -5,6 +6,7 @@ import { requireLog } from "../requireLog";
 import { toNearest } from "../toNearest";
 
 const SLAB = 1; // in, taken off the diameter [1]
+const DIVISOR = 20; // [1]
 
 /**
  * Roy log rule, of Quebec.
@@ -44,7 +46,20 @@ export const roy: LogRule = {
     requireLog(log);
     if (diameter < SLAB) throw noPublishedValue(roy, log);
 
-    return boardFeet((diameter - SLAB) ** 2 * (length / 20));
+    return boardFeet((diameter - SLAB) ** 2 * (length / DIVISOR));
+  },
+
+  working({ diameter, length }) {
+    const left = diameter - SLAB;
+    return [
+      { sum: sum`${diameter} - ${SLAB}`, meaning: "Diameter less slabs", value: left, unit: "in" },
+      {
+        sum: sum`${left} ^ 2 * ${length} / ${DIVISOR}`,
+        meaning: `Squared, times the length, over ${DIVISOR}`,
+        value: left ** 2 * (length / DIVISOR),
+        unit: "bf",
+      },
+    ];
   },
 
   round: (volume) => toNearest(1, volume),

@@ -1,3 +1,5 @@
+import { shown } from "../../basis/require";
+import type { Step } from "../../basis/step";
 import { boardFeet } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { scaledAs } from "../scaledAs";
@@ -40,6 +42,19 @@ export const scribnerDoyle: LogRule = {
     const byScribner = scaledAs(scribnerDoyle, scribner, log);
     if (log.diameter < SMALLEST_OF_DOYLE) return byScribner;
     return boardFeet(Math.max(byScribner, doyle.scale(log)));
+  },
+
+  working(log) {
+    const larger = scribnerDoyle.scale(log);
+    const rules = log.diameter < SMALLEST_OF_DOYLE ? [scribner] : [scribner, doyle];
+    const steps = rules.flatMap((rule) =>
+      (rule.working?.(log) ?? []).map((step): Step => ({
+        ...step,
+        meaning: `${rule === doyle ? "Doyle" : "Scribner"}: ${step.meaning.charAt(0).toLowerCase()}${step.meaning.slice(1)}`,
+      })),
+    );
+    const both = rules.map((rule) => shown(rule.scale(log))).join(" or ");
+    return [...steps, { sum: both, meaning: "The larger of the two", value: larger, unit: "bf" }];
   },
 
   round: (volume) => toNearest(1, volume),

@@ -1,12 +1,20 @@
+import { sum } from "../../basis/step";
 import { boardFeet } from "../../basis/units";
 import { northwestFactors } from "../../reference/northwestFactors";
-import type { LogRule } from "../logRule";
+import type { LogRule, ScaledLog } from "../logRule";
 import { noPublishedValue } from "../noPublishedValue";
 import { requireLog } from "../requireLog";
 import { toNearest } from "../toNearest";
 import { alwaysDown } from "../wholeNumbers";
 
 const { groups, rows, smallestDiameter, sources } = northwestFactors;
+
+/** Where a log is looked up: whole inch, whole foot, and the factor there, undefined outside the table. */
+function entry(log: ScaledLog) {
+  const [inch, length] = [alwaysDown(log.diameter), alwaysDown(log.length)];
+  const group = groups.findIndex((longest) => length <= longest);
+  return { inch, length, factor: rows[inch - smallestDiameter]?.[group] };
+}
 
 /**
  * Scribner Decimal C log rule by the per-foot factors of the Northwest, for short and for long logs.
@@ -42,12 +50,30 @@ export const scribnerNorthwestFactors: LogRule = {
 
   scale(log) {
     requireLog(log);
-    const length = alwaysDown(log.length);
-    const group = groups.findIndex((longest) => length <= longest);
-    const factor = rows[alwaysDown(log.diameter) - smallestDiameter]?.[group];
+    const { length, factor } = entry(log);
     if (factor === undefined || length < 1) throw noPublishedValue(scribnerNorthwestFactors, log);
 
     return toNearest(10, boardFeet(factor * length));
+  },
+
+  working(log) {
+    const { inch, length, factor = NaN } = entry(log);
+    const volume = factor * length;
+    return [
+      {
+        sum: `table at ${inch} in and ${length} ft`,
+        meaning: "Factor read in the table, broken inches and feet dropped",
+        value: factor,
+        unit: "bf/ft",
+      },
+      { sum: sum`${factor} * ${length}`, meaning: "Times the whole feet", value: volume, unit: "bf" },
+      {
+        sum: sum`round ${volume} to tens`,
+        meaning: "Rounded to tens of board feet",
+        value: toNearest(10, boardFeet(volume)),
+        unit: "bf",
+      },
+    ];
   },
 
   round: (volume) => toNearest(10, volume),

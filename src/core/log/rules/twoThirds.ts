@@ -1,7 +1,9 @@
 import type { LogRule } from "../logRule";
 import { requireLog } from "../requireLog";
-import { squaredTimber, squaredTimberSource } from "../squaredTimber";
+import { squaredTimber, squaredTimberSource, squaredTimberWorking } from "../squaredTimber";
 import { toNearest } from "../toNearest";
+
+const SIDE = 2 / 3; // of the middle diameter
 
 /**
  * Two-thirds rule, also called the Big Sandy cube: the square timber whose side is two-thirds of the middle diameter.
@@ -36,8 +38,10 @@ export const twoThirds: LogRule = {
 
   scale(log) {
     requireLog(log);
-    return squaredTimber((2 / 3) * log.diameter, log.length);
+    return squaredTimber(SIDE * log.diameter, log.length);
   },
+
+  working: ({ diameter, length }) => squaredTimberWorking(SIDE, diameter, length),
 
   round: (volume) => toNearest(1, volume),
 };

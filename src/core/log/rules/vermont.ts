@@ -1,3 +1,5 @@
+import { shown } from "../../basis/require";
+import { sum } from "../../basis/step";
 import { boardFeet, feet } from "../../basis/units";
 import type { LogRule } from "../logRule";
 import { requireLog } from "../requireLog";
@@ -51,6 +53,31 @@ export const vermont: LogRule = {
     requireLog(log);
     const diameter = nearestHalfDown(log.diameter);
     return boardFeet(((diameter * diameter) / 2) * (log.length / STATED_LENGTH));
+  },
+
+  working({ diameter, length }) {
+    const whole = nearestHalfDown(diameter);
+    const stated = (whole * whole) / 2;
+    return [
+      {
+        sum: `${shown(diameter)} in to the inch`,
+        meaning: "Diameter to the nearest inch, a half down",
+        value: whole,
+        unit: "in",
+      },
+      {
+        sum: sum`${whole} ^ 2 / 2`,
+        meaning: `Half its square: board feet in a log of ${STATED_LENGTH} ft`,
+        value: stated,
+        unit: "bf",
+      },
+      {
+        sum: sum`${stated} * ${length} / ${STATED_LENGTH}`,
+        meaning: `Times the length, over ${STATED_LENGTH}`,
+        value: stated * (length / STATED_LENGTH),
+        unit: "bf",
+      },
+    ];
   },
 
   round: (volume) => toNearest(1, volume),
