@@ -1,8 +1,9 @@
 import "./styles/pane.css";
 import "./styles/fields.css";
 import "./styles/views.css";
-import { nothing, render } from "lit";
+import { nothing, render, type TemplateResult } from "lit";
 import type { WorkbookHost } from "../workbook/host";
+import { message } from "./components/message";
 import { firstState } from "./paneState";
 import type { Pane } from "./pane";
 import { planOf } from "./plan/planOf";
@@ -83,12 +84,12 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
     refresh: refresher.refresh,
   };
 
-  const draw = () => render(frame(pane, views[pane.state.view](pane)), root);
+  const draw = () => render(frame(pane, shown(pane)), root);
   const stopDrawing = store.subscribe(draw);
   draw();
   void refresher.refresh();
 
-  let stopWatching: (() => void) | undefined;
+  let stopWatching = () => {};
   let gone = false;
   host
     .watch(() => refresher.soon())
@@ -101,11 +102,11 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
 
   return {
     show: go,
-    setTheme: theme.ask,
+    setTheme: (wanted) => theme.ask(wanted),
     refresh: refresher.refresh,
     dispose() {
       gone = true;
-      stopWatching?.();
+      stopWatching();
       stopDrawing();
       refresher.stop();
       theme.stop();
@@ -113,6 +114,15 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
       render(nothing, root);
     },
   };
+}
+
+/** The view, or what went wrong with it: one that cannot be drawn must not take the others with it. */
+function shown(pane: Pane): TemplateResult {
+  try {
+    return views[pane.state.view](pane);
+  } catch (problem) {
+    return message({ kind: "problem", text: sentence(problem) });
+  }
 }
 
 /** Keys that hold anywhere in the pane: Escape closes the menu, or goes back. */

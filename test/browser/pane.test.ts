@@ -5,6 +5,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { viewTitles, type ViewName } from "../../src/pane/views/viewNames";
 import { chromium } from "../support/chromium";
+import type { Harness } from "./pane/harness";
 import { startPaneServer, type PaneServer } from "./pane/paneServer";
 
 const views = Object.keys(viewTitles) as ViewName[];
@@ -169,7 +170,7 @@ describe("the theme", () => {
       page.evaluate(() => getComputedStyle(document.getElementById("pane") as Element).backgroundColor);
     expect(await ground()).toBe("rgb(41, 41, 41)");
     await page.emulateMedia({ colorScheme: "light" });
-    expect(await ground()).toBe("rgb(255, 255, 255)");
+    await expect.poll(ground).toBe("rgb(255, 255, 255)");
     await page.evaluate(() => window.harness.pane.setTheme("dark"));
     expect(await ground()).toBe("rgb(41, 41, 41)");
     await context.close();
@@ -328,7 +329,7 @@ describe("an empty workbook", () => {
 
 declare global {
   interface Window {
-    readonly harness: typeof import("./pane/harness").harness;
+    readonly harness: Harness;
     readonly axe: { run(options: object): Promise<AxeResults> };
   }
 }

@@ -110,7 +110,7 @@ function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[
         morePlots(
           perPlot()
             .slice(1)
-            .map((row) => [row[4]]),
+            .map((row) => [row[4] as CellValue]),
           setting(book, named.target),
           confidence,
         ),

@@ -33,7 +33,11 @@ export interface MemoryHost extends WorkbookHost {
   refuse(message: string | undefined): void;
   /** Makes every verb wait, as a busy spreadsheet does. [ms] */
   wait: number;
+  /** Resolves once no verb has been asked for during a few turns. */
+  idle(): Promise<void>;
 }
+
+const QUIET_TURNS = 3;
 
 /** The port over plain memory: what is laid and written can be read again, and nothing else is pretended. */
 export function memoryHost(calculation: Calculation): MemoryHost {
@@ -47,7 +51,12 @@ export function memoryHost(calculation: Calculation): MemoryHost {
       throw new HostProblem("missing table", `The table named ${name} is missing. Your data has not been changed.`);
     return found;
   };
-  const settle = () => new Promise((resolve) => setTimeout(resolve, host.wait));
+  let asked = 0;
+  const turn = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+  const settle = () => {
+    asked += 1;
+    return turn(host.wait);
+  };
   const write = async (what: string, change: () => void) => {
     await settle();
     if (refusal !== undefined) throw new HostProblem("busy", refusal);
@@ -62,6 +71,12 @@ export function memoryHost(calculation: Calculation): MemoryHost {
     selected: [],
     opened: [],
     wait: 0,
+    idle: async () => {
+      for (let quiet = 0, seen = asked; quiet < QUIET_TURNS; quiet = asked === seen ? quiet + 1 : 0) {
+        seen = asked;
+        await turn(host.wait + 1);
+      }
+    },
     refuse: (message) => {
       refusal = message;
     },

@@ -1,4 +1,5 @@
 import { chosen } from "../../core/basis/choices";
+import { Problem } from "../../core/basis/problem";
 import { acres, inches, squareFeetPerAcre } from "../../core/basis/units";
 import { samplingMethods } from "../../core/cruise/methods";
 import { basalArea } from "../../core/tree/basalArea";
@@ -7,19 +8,24 @@ import type { TallyTree } from "./tallyTree";
 
 export interface RunningFigures {
   readonly trees: number;
-  /** Of this point alone. [ft2/ac] */
-  readonly basalArea: number;
+  /** Of this point alone [ft2/ac]; undefined when Setup does not say how trees were picked. */
+  readonly basalArea: number | undefined;
 }
 
 /** Trees and basal area of one point while it is being tallied. Trees without a diameter add nothing. */
 export function runningFigures(trees: readonly TallyTree[], job: Job): RunningFigures {
-  const method = chosen("Method", job.method, samplingMethods);
-  const size = method.size.kind === "area" ? acres(job.size) : squareFeetPerAcre(job.size);
-  let count = 0;
-  let area = 0;
-  for (const tree of trees) {
-    count += tree.count;
-    if (tree.dbh > 0) area += tree.count * method.treesPerAcre(inches(tree.dbh), size) * basalArea(inches(tree.dbh));
+  const count = trees.reduce((sum, tree) => sum + tree.count, 0);
+  try {
+    return { trees: count, basalArea: basalAreaPerAcre(trees, job) };
+  } catch (problem) {
+    if (problem instanceof Problem) return { trees: count, basalArea: undefined };
+    throw problem;
   }
-  return { trees: count, basalArea: area };
+}
+
+function basalAreaPerAcre(trees: readonly TallyTree[], { method: named, size: given }: Job): number {
+  const method = chosen("Method", named, samplingMethods);
+  const size = method.size.kind === "area" ? acres(given) : squareFeetPerAcre(given);
+  const measured = trees.filter(({ dbh }) => dbh > 0).map((tree) => ({ ...tree, dbh: inches(tree.dbh) }));
+  return measured.reduce((sum, { dbh, count }) => sum + count * method.treesPerAcre(dbh, size) * basalArea(dbh), 0);
 }

@@ -4,7 +4,7 @@ import { actionButton } from "../components/actionButton";
 import { emptyState } from "../components/emptyState";
 import { message } from "../components/message";
 import { figure } from "../figures";
-import type { Way } from "../job/readComparison";
+import type { Comparison, Way } from "../job/readComparison";
 import type { Pane } from "../pane";
 import { cautionOn } from "./cautionOn";
 
@@ -28,17 +28,19 @@ export function compareView(pane: Pane) {
       go("Prices", "Go to Prices"),
     );
   }
-  const notice = comparison.priceNotice;
   return html`
-    ${notice ? message({ kind: "warning", text: `Prices: ${notice}` }) : nothing} ${waysList(comparison.ways)}
-    ${comparison.verdict ? html`<p class="meaning">${comparison.verdict}</p>` : nothing}
+    ${waysWithNotice(comparison)} ${comparison.verdict ? html`<p class="meaning">${comparison.verdict}</p>` : nothing}
     <div class="actions">${go("Compare", "Go to Compare")} ${go("Prices", "Go to Prices")}</div>
     ${cautionOn(pane, "Prices")} ${cautionOn(pane, "Tax")} ${cautionOn(pane, "Forester")}
   `;
 }
 
+/** The ways, under the words that the prices carry until they have a source and a date. */
+export const waysWithNotice = ({ ways, priceNotice }: Comparison) =>
+  html`${priceNotice ? message({ kind: "warning", text: `Prices: ${priceNotice}` }) : nothing} ${waysList(ways)}`;
+
 /** Each way with its value in figures, and a bar from low to high on one scale. */
-export function waysList(ways: readonly Way[]) {
+function waysList(ways: readonly Way[]) {
   const numbers = ways.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]);
   const [least, most] = [Math.min(0, ...numbers), Math.max(1, ...numbers)];
   const share = (value: number) => `${((100 * (value - least)) / (most - least)).toFixed(1)}%`;

@@ -9,7 +9,7 @@ import type { Job } from "../job/job";
 import { jobTitle } from "../job/jobTitle";
 import { measure, type Estimated, type StandAnswers } from "../job/readStand";
 import type { Pane } from "../pane";
-import { waysList } from "./compareView";
+import { waysWithNotice } from "./compareView";
 import { standCharts } from "./standCharts";
 import { cautionOn } from "./cautionOn";
 
@@ -117,6 +117,6 @@ function value(pane: Pane) {
   if (!comparison || comparison.ways.length === 0) {
     return html`<p class="hint">Fill in the sheet Prices, and three ways to sell stand here with their ranges.</p>`;
   }
-  return html`${waysList(comparison.ways)}
+  return html`${waysWithNotice(comparison)}
   ${actionButton({ label: "Compare", name: "Compare the ways to sell", onPress: () => pane.go("compare") })}`;
 }

@@ -64,7 +64,9 @@ function pointLine(pane: Pane, job: Job) {
       </div>
       <div>
         <dt>Basal area</dt>
-        <dd>${figure(running.basalArea)} <span class="unit">ft²/ac</span></dd>
+        <dd>
+          ${running.basalArea === undefined ? "see Setup" : html`${figure(running.basalArea)} <span class="unit">ft²/ac</span>`}
+        </dd>
       </div>
     </dl>
   </div>`;

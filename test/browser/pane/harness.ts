@@ -34,7 +34,8 @@ const options: PaneOptions = {
   ...(asked.get("drafts") !== "none" && { drafts: localStorage }),
 };
 const pane = mountPane(root, host, options);
-export const harness = { host, pane };
+const harness = { host, pane };
+export type Harness = typeof harness;
 Object.assign(window, { harness });
 await pane.refresh();
 document.documentElement.dataset["ready"] = "yes";

@@ -26,7 +26,6 @@ async function desk(host: MemoryHost, drafts = storage()) {
   return { made, store, drafts, tally: () => store.get().tally };
 }
 
-const settled = (ms = 30) => new Promise((resolve) => setTimeout(resolve, ms));
 const trees = (host: MemoryHost) => host.book.tables.get(TREES)?.rows ?? [];
 const plots = (host: MemoryHost) => host.book.tables.get(PLOTS)?.rows ?? [];
 const line = (row: Readonly<Record<string, unknown>> | undefined) =>
@@ -54,7 +53,7 @@ describe("the tally desk", () => {
   let host: MemoryHost;
   beforeEach(async () => {
     host = halfDone();
-    await settled(5);
+    await host.idle();
   });
 
   it("begins at the first point that is not done", async () => {
@@ -72,7 +71,7 @@ describe("the tally desk", () => {
       expect(tally().text).toBe("");
     }
     expect(tally().pending).toHaveLength(4);
-    await settled(250);
+    await host.idle();
     expect(trees(host).slice(before).map(line)).toEqual([
       "13 ro 14.3 2.5 1",
       "13 ro 16  1",
@@ -90,14 +89,14 @@ describe("the tally desk", () => {
     made.enter();
     made.type("wo 16 2");
     made.enter();
-    await settled();
+    await host.idle();
     expect(tally().held?.why).toBe("Excel is busy with a cell.");
     expect(tally().pending.map(({ text }) => text)).toEqual(["ro 14.3 2.5", "wo 16 2"]);
     expect(trees(host)).toHaveLength(before);
 
     host.refuse(undefined);
     made.retry();
-    await settled();
+    await host.idle();
     expect(trees(host).slice(before).map(line)).toEqual(["13 ro 14.3 2.5 1", "13 wo 16 2 1"]);
     expect(tally().held).toBeUndefined();
   });
@@ -110,10 +109,10 @@ describe("the tally desk", () => {
       made.type(text);
       made.enter();
     });
-    await settled();
+    await host.idle();
     host.refuse(undefined);
     made.leaveOut();
-    await settled();
+    await host.idle();
     expect(tally().text).toBe("ro 14.3 2.5");
     expect(trees(host).slice(before).map(line)).toEqual(["13 wo 16 2 1"]);
   });
@@ -129,7 +128,7 @@ describe("the tally desk", () => {
   it("does nothing on a blank line", async () => {
     const { made, tally } = await desk(host);
     made.enter();
-    await settled();
+    await host.idle();
     expect(tally().pending).toEqual([]);
     expect(host.log.filter((entry) => entry.startsWith("append"))).toEqual([]);
   });
@@ -141,13 +140,13 @@ describe("the tally desk", () => {
       made.type(text);
       made.enter();
     }
-    await settled();
+    await host.idle();
     made.undo();
     expect(tally().text).toBe("wo 16 2 x2 c10 /fork");
     made.clear();
     made.undo();
     expect(tally().text).toBe("ro 14.3 2.5");
-    await settled();
+    await host.idle();
     expect(trees(host)).toHaveLength(before);
     made.clear();
     made.undo();
@@ -168,14 +167,14 @@ describe("the tally desk", () => {
       made.type(text);
       made.enter();
     }
-    await settled();
+    await host.idle();
     expect(made.step("earlier")).toBe(true);
     expect(made.step("earlier")).toBe(true);
     expect(tally().text).toBe("ro 14.3 2.5");
     trees(host).reverse();
     made.type("ro 14.8 2.5");
     made.enter();
-    await settled();
+    await host.idle();
     expect(trees(host).slice(0, 2).map(line)).toEqual(["13 wo 16 2 1", "13 ro 14.8 2.5 1"]);
   });
 
@@ -204,7 +203,7 @@ describe("the tally desk", () => {
     made.finish({ empty: false });
     expect(tally().plot).toBe("14");
     made.finish({ empty: true });
-    await settled();
+    await host.idle();
     expect(
       plots(host)
         .slice(12)
@@ -232,18 +231,18 @@ describe("the tally desk", () => {
     first.made.type("ro 14.3 2.5");
     first.made.enter();
     first.made.type("wo 1");
-    await settled();
+    await host.idle();
 
     host.refuse(undefined);
     const second = await desk(host, first.drafts);
     second.made.restore();
-    await settled();
+    await host.idle();
     expect(second.tally().text).toBe("wo 1");
     expect(second.tally().held?.why).toContain("may not have reached the workbook");
     expect(trees(host)).toHaveLength(before);
 
     second.made.retry();
-    await settled();
+    await host.idle();
     expect(trees(host).slice(before).map(line)).toEqual(["13 ro 14.3 2.5 1"]);
   });
 
