@@ -1,5 +1,6 @@
 import { textOf } from "../core/basis/choices";
-import { requireBetween } from "../core/basis/require";
+import { InvalidInput } from "../core/basis/problem";
+import { shown } from "../core/basis/require";
 import { feet } from "../core/basis/units";
 import { barkSides, insideBark as insideOfBark } from "../core/tree/national/barkSides";
 import { divisionOf } from "../core/tree/national/divisions";
@@ -157,9 +158,12 @@ export function stemDiameter(
       height: totalHeight(height, system),
       at: measuredIn(at_height, "At height", system.distance, feet, LOWEST, MOST_HEIGHT),
     };
-    return eachCell(trees, ({ equations, at, ...tree }) => {
-      requireBetween("At height", at * perOurs, LOWEST * perOurs, tree.height * perOurs, name);
-      return diameterOf(equations, tree, at, side) * system.diameter.perOurs;
+    return eachCell(trees, (tree) => {
+      if (tree.at > tree.height) {
+        const [low, tip, given] = [LOWEST, tree.height, tree.at].map((height) => shown(height * perOurs));
+        throw new InvalidInput(`At height should be between ${low} and ${tip} ${name}. You have ${given}.`);
+      }
+      return diameterOf(tree.equations, tree, tree.at, side) * system.diameter.perOurs;
     });
   });
 }
@@ -194,6 +198,6 @@ export function treeWeight(
       dbh: measuredDbh(dbh, system),
       height: totalHeight(height, system),
     };
-    return eachCell(trees, ({ weigh, ...tree }) => weightOf(weigh, tree) * system.weight.perOurs);
+    return eachCell(trees, (tree) => weightOf(tree.weigh, tree) * system.weight.perOurs);
   });
 }

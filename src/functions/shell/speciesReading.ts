@@ -1,23 +1,26 @@
 import { findSpecies } from "../../core/tree/national/findSpecies";
 import type { Species } from "../../core/tree/national/species";
-import { names, type Reading } from "./readings";
+import { asCells, names, type Reading } from "./readings";
 
 /**
- * A column of species, each made ready for what is asked of it. A column names few species many times, so every name
- * is looked up once; so is a name that is none.
+ * A column of species, each made ready for what is asked of it. A column names few species many times, so what a cell
+ * holds is read once; so is a name that is none.
  */
 export function speciesReading<T>(given: unknown, prepare: (species: Species) => T): Reading<T> {
-  const named = names(given, "Species");
-  const known = new Map<string, () => T>();
+  const cells = asCells(given);
+  const named = names(cells, "Species");
+  const known = new Map<unknown, () => T | undefined>();
   return {
     ...named,
     at(row, column) {
-      const name = named.at(row, column);
-      if (name === undefined) return undefined;
-      let ready = known.get(name);
+      const cell: unknown = cells[row]?.[column];
+      let ready = known.get(cell);
       if (!ready) {
-        ready = outcome(() => prepare(findSpecies(name)));
-        known.set(name, ready);
+        ready = outcome(() => {
+          const name = named.at(row, column);
+          return name === undefined ? undefined : prepare(findSpecies(name));
+        });
+        known.set(cell, ready);
       }
       return ready();
     },

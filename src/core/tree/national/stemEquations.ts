@@ -34,10 +34,10 @@ export interface HeightTree {
 export interface StemEquations {
   readonly species: Species;
   /** Wood of the whole stem, from the ground to the tip. */
-  wood(tree: HeightTree): CubicFeet;
-  bark(tree: HeightTree): CubicFeet;
+  readonly wood: (tree: HeightTree) => CubicFeet;
+  readonly bark: (tree: HeightTree) => CubicFeet;
   /** Wood and bark by its own equation, which only the taper outside bark uses; elsewhere it is wood plus bark. */
-  outside(tree: HeightTree): CubicFeet;
+  readonly outside: (tree: HeightTree) => CubicFeet;
   readonly shapeInside: Shape;
   readonly shapeOutside: Shape;
 }

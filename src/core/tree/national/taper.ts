@@ -5,7 +5,7 @@ const SQUARE_FEET_PER_SQUARE_INCH = 0.005454154;
 /** Newton's steps settle in a handful; where they start when the first guess lies below ground; when they are done. */
 const MOST_STEPS = 60;
 const NEAR_THE_GROUND = -1e-3;
-const CLOSE_ENOUGH = 1e-13;
+const CLOSE_ENOUGH = 1e-12;
 
 /** The two coefficients that shape a stem. */
 export interface Shape {
@@ -57,17 +57,17 @@ export function stemDiameterAt(h: Feet, height: Feet, volume: number, { alpha, b
 export function heightToDiameter(diameter: Inches, height: Feet, volume: number, { alpha, beta }: Shape): Feet {
   const scale = (volume / (SQUARE_FEET_PER_SQUARE_INCH * height)) * alpha * beta;
   const wanted = Math.log((diameter * diameter) / scale);
-  const missAt = (t: number) => (alpha - 1) * t + (beta - 1) * Math.log(1 - Math.exp(alpha * t)) - wanted;
+  const miss = (t: number, power: number) => (alpha - 1) * t + (beta - 1) * Math.log(1 - power) - wanted;
   let t = wanted / (alpha - 1);
   if (beta > 1) {
-    const thickest = Math.log((alpha - 1) / (alpha - 1 + (beta - 1) * alpha)) / alpha;
-    if (missAt(thickest) <= 0) return feet(0);
+    const powerAtThickest = (alpha - 1) / (alpha - 1 + (beta - 1) * alpha);
+    if (miss(Math.log(powerAtThickest) / alpha, powerAtThickest) <= 0) return feet(0);
   } else if (t >= 0) {
     t = NEAR_THE_GROUND;
   }
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const power = Math.exp(alpha * t);
-    const newton = t - missAt(t) / (alpha - 1 + ((1 - beta) * alpha * power) / (1 - power));
+    const newton = t - miss(t, power) / (alpha - 1 + ((1 - beta) * alpha * power) / (1 - power));
     const next = newton < 0 ? newton : t / 2;
     const moved = Math.abs(next - t);
     t = next;

@@ -45,7 +45,8 @@ export const nameOf = ({ species, division, origin, row }: PrintedRow) =>
 /** What a printed row says, in the words of a coefficient row. */
 export function printedValues(row: PublishedRow): Record<string, number> {
   const filled = COEFFICIENTS.filter((name) => (row[name] ?? "") !== "");
-  return Object.fromEntries([["model", numberIn(row, "model")], ...filled.map((name) => [name, numberIn(row, name)])]);
+  const values = filled.map((name) => [name, numberIn(row, name)] as const);
+  return Object.fromEntries<number>([["model", numberIn(row, "model")], ...values]);
 }
 
 export const found = ({ table, species, division, origin }: PrintedRow) =>
