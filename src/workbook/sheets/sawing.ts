@@ -6,7 +6,7 @@ import type { SheetPlan } from "../plan";
 import { board, BOARD_SIZES, log, LOGS, MILL, mill, named, out } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
-import { cautionLine, across, asked, down, heading, sheetPlan, title } from "./sheetParts";
+import { cautionLine, asked, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const SAWING = "Sawing";
 const PICKED = "$B$5";
