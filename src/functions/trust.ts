@@ -1,7 +1,7 @@
 import { chosen } from "../core/basis/choices";
 import { cautions } from "../core/reference/cautions";
 import { RELEASED } from "../core/reference/release";
-import { topics } from "../core/value/topics";
+import { findTopic } from "../core/value/findTopic";
 import packageFile from "../../package.json";
 import { answered, spilled } from "./shell/answers";
 import { oneText } from "./shell/readings";
@@ -9,12 +9,12 @@ import { oneText } from "./shell/readings";
 /**
  * Where a log rule, a formula or a function of this add-in comes from, and whether that was read or remembered.
  * @customfunction SOURCEOF
- * @param topic Name of a log rule, a cubic formula, a sampling method, a sawing pattern, a function or a caution, such as Doyle or SAWPLAN.
+ * @param topic Name of a log rule, a cubic formula, a kind of defect, a sampling method, a sawing pattern, a function or a caution, such as Doyle or SAWPLAN.
  * @returns A heading row, then author, year, title, place in it, standing and address of each source.
  */
 export function sourceOf(topic: string): any[][] {
   return answered(() => {
-    const { sources } = chosen("Topic", oneText(topic, "Topic"), topics);
+    const { sources } = findTopic(oneText(topic, "Topic"));
     const rows = sources.map(({ author, year, title, where, standing, url }) => [
       author,
       year,

@@ -53,8 +53,13 @@ describe("SOURCEOF", () => {
     expect(new Set(titles).size).toBe(titles.length);
   });
 
-  it("lists the topics when it is asked for another", () => {
-    expect(() => sourceOf("Bangor")).toThrow(/^Topic should be one of: Doyle, .*SAWPLAN.* You have "Bangor"\.$/);
+  it("says what it can be asked for, and proposes what is like it", () => {
+    const expected =
+      "Topic should be the name of a function, a log rule, a formula or a caution, such as LOGSCALE or Doyle.";
+    expect(() => sourceOf("Bangor")).toThrow(`${expected} You have "Bangor".`);
+    expect(() => sourceOf("Logscal")).toThrow(`${expected} You have "Logscal". Did you mean LOGSCALE`);
+    expect(() => sourceOf("International")).not.toThrow();
+    expect(() => sourceOf("Internationale")).toThrow("Did you mean International 1/4 or International 1/8?");
     expect(() => sourceOf("")).toThrow("You have a blank.");
   });
 });
