@@ -49,7 +49,7 @@ describe.each(defectKinds)("$title", (kind) => {
   it("asks by name for a measure that is missing, and for none to be given in vain", () => {
     const whole = extentOf(kind, 0.5, 16);
     for (const { of, what } of kind.asks) {
-      const { [of]: _left, ...rest } = whole;
+      const rest = Object.fromEntries(Object.entries(whole).filter(([name]) => name !== of));
       expect(() => defectPercent(kind, log(12, 16), rest)).toThrow(
         `${kind.title} needs a number for ${what.toLowerCase()}`,
       );
