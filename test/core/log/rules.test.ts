@@ -120,6 +120,13 @@ it("has no two rules of one name", () => {
   expect(new Set(names).size).toBe(names.length - logRules.filter(({ id, title }) => id === title).length);
 });
 
+it("offers one rule from memory in its menus, marked as such, and never first", () => {
+  expect(menuRules.filter(({ fromMemory }) => fromMemory).map(({ title }) => title)).toEqual([
+    "Scribner (from memory)",
+  ]);
+  expect(menuRules[0]?.fromMemory).toBeUndefined();
+});
+
 it("names every rule when a text means none of them", () => {
   const list = logRules.map(({ title }) => title).join(", ");
   expect(() => logRule("Doile")).toThrow(`Rule should be one of: ${list}. You have "Doile".`);
