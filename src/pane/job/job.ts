@@ -26,6 +26,7 @@ export interface SavedLog {
   readonly row: number;
   readonly name: string;
   readonly net: number | null;
+  readonly lumber: number | null;
   readonly check: string;
 }
 

@@ -97,6 +97,7 @@ const logsOf = (table: TableContent): readonly SavedLog[] =>
     row: place,
     name: text(row[logHeading.log]),
     net: number(row[logHeading.net]),
+    lumber: number(row[logHeading.lumber]),
     check: text(row[logHeading.check]),
   })).filter(({ name, net }) => name !== "" || net !== null);
 

@@ -49,7 +49,7 @@ export function roadOf(job: Job | "none", stand: StandAnswers | undefined, compa
       done: Boolean(volume?.margin) && taken === all,
       view: "stand",
     },
-    { title: "Logs and lumber", state: lumber(job, stand), done: Boolean(stand?.tractLumber), view: "stand" },
+    { title: "Logs and lumber", state: lumber(job, stand), done: Boolean(stand?.tractLumber), view: "logs" },
     { title: "Compare", state: ways > 0 ? `${ways} ways` : "add prices", done: ways > 0, view: "compare" },
     { title: "Share", state: "make a copy without formulas", done: false, view: "share" },
   ];
@@ -86,7 +86,7 @@ const notStarted: readonly Step[] = [
   { title: "Tally", state: "type it, or paste it", done: false, view: "tally" },
   { title: "Check", state: "not started", done: false, view: "check" },
   { title: "Stand", state: "not started", done: false, view: "stand" },
-  { title: "Logs and lumber", state: "not started", done: false, view: "stand" },
+  { title: "Logs and lumber", state: "not started", done: false, view: "logs" },
   { title: "Compare", state: "not started", done: false, view: "compare" },
   { title: "Share", state: "not started", done: false, view: "share" },
 ];

@@ -1,5 +1,7 @@
 import { html, nothing } from "lit";
 import { styleMap } from "lit/directives/style-map.js";
+import { COMPARE } from "../../workbook/sheets/compare";
+import { PRICES_SHEET } from "../../workbook/sheets/prices";
 import { actionButton } from "../components/actionButton";
 import { emptyState } from "../components/emptyState";
 import { message } from "../components/message";
@@ -25,12 +27,12 @@ export function compareView(pane: Pane) {
   if (!comparison || comparison.ways.length === 0) {
     return emptyState(
       "No comparison yet: fill in the prices and the costs on the sheet Prices.",
-      go("Prices", "Go to Prices"),
+      go(PRICES_SHEET, "Go to Prices"),
     );
   }
   return html`
     ${waysWithNotice(comparison)} ${comparison.verdict ? html`<p class="meaning">${comparison.verdict}</p>` : nothing}
-    <div class="actions">${go("Compare", "Go to Compare")} ${go("Prices", "Go to Prices")}</div>
+    <div class="actions">${go(COMPARE, "Go to Compare")} ${go(PRICES_SHEET, "Go to Prices")}</div>
     ${cautionOn(pane, "Prices")} ${cautionOn(pane, "Tax")} ${cautionOn(pane, "Forester")}
   `;
 }

@@ -1,13 +1,14 @@
-import { html, nothing } from "lit";
+import { html } from "lit";
 import { actionButton } from "../components/actionButton";
 import { section } from "../components/section";
 import { emptyState } from "../components/emptyState";
+import { estimateLines, type EstimateLine } from "../components/estimateLine";
 import { waiting } from "../components/waiting";
-import { figure, roundedTo } from "../figures";
+import { figure } from "../figures";
 import { findings } from "../job/findings";
 import type { Job } from "../job/job";
 import { jobTitle } from "../job/jobTitle";
-import { measure, type Estimated, type StandAnswers } from "../job/readStand";
+import { measure, type StandAnswers } from "../job/readStand";
 import type { Pane } from "../pane";
 import { waysWithNotice } from "./compareView";
 import { standCharts } from "./standCharts";
@@ -36,8 +37,7 @@ export function standView(pane: Pane) {
   }
   return html`
     <p class="job">${jobTitle(job)}: ${pointsCounted(stand)}, ${job.confidence} % confident</p>
-    <dl class="estimates">${perAcre(stand).map(estimateLine)}</dl>
-    ${cautionOn(pane, "Estimate")} ${section("Whole stand", wholeStand(job, stand))}
+    ${estimateLines(perAcre(stand))} ${cautionOn(pane, "Estimate")} ${section("Whole stand", wholeStand(job, stand))}
     <p class="meaning">
       If you did this cruise many times, about ${job.confidence} of 100 such ranges would hold the true figure.
     </p>
@@ -59,42 +59,14 @@ const measures = [
   { begins: "Quadratic", title: "Mean diameter (QMD)", unit: "in" },
 ] as const;
 
-interface Line {
-  readonly title: string;
-  readonly unit: string;
-  readonly estimated: Estimated;
-}
-
-const perAcre = ({ summary }: StandAnswers): readonly Line[] =>
+const perAcre = ({ summary }: StandAnswers): readonly EstimateLine[] =>
   measures.flatMap(({ begins, title, unit }) => {
     const estimated = measure(summary, begins);
     return estimated ? [{ title, unit, estimated }] : [];
   });
 
-/** Number and margin as one object, and the range below them. */
-function estimateLine({ title, unit, estimated }: Line) {
-  const { value, margin, percent, low, high } = estimated;
-  const show = roundedTo(margin);
-  return html`<div class="estimate">
-    <dt>${title}</dt>
-    <dd>
-      <span class="number"
-        ><strong>${show(value)}</strong>${margin === null ? nothing : html` ± ${show(margin)}`}
-        <span class="unit">${unit}</span></span
-      >
-      <span class="range">
-        ${
-          low === null || high === null
-            ? "no margin yet: it takes 2 points"
-            : `${show(low)} to ${show(high)}${percent === null ? "" : `, give or take ${figure(percent)} %`}`
-        }
-      </span>
-    </dd>
-  </div>`;
-}
-
 function wholeStand(job: Job, { tract, tractHarvest, tractLumber }: StandAnswers) {
-  const lines: readonly Line[] = [
+  const lines: readonly EstimateLine[] = [
     { title: "All trees", unit: "bf", estimated: tract },
     { title: "Harvest (all but Take = No)", unit: "bf", estimated: tractHarvest },
     { title: "Lumber that harvest should saw out to", unit: "bf", estimated: tractLumber },
@@ -103,7 +75,7 @@ function wholeStand(job: Job, { tract, tractHarvest, tractLumber }: StandAnswers
     return html`<p class="hint">
       ${job.acres ? "The sheet has no total yet." : "Give the acres on the sheet Setup."}
     </p>`;
-  return html`<dl class="estimates">${lines.map(estimateLine)}</dl>`;
+  return estimateLines(lines);
 }
 
 function further({ target }: Job, { morePoints, summary }: StandAnswers): string {

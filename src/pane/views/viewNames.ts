@@ -6,6 +6,7 @@ export const viewTitles = {
   paste: "Paste a tally",
   check: "Check",
   stand: "Stand",
+  logs: "Logs and lumber",
   compare: "Compare",
   share: "Share",
 } as const;

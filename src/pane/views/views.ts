@@ -3,6 +3,7 @@ import type { Pane } from "../pane";
 import { checkView } from "./checkView";
 import { compareView } from "./compareView";
 import { homeView } from "./homeView";
+import { logsView } from "./logsView";
 import { pasteView } from "./pasteView";
 import { planView } from "./planView";
 import { shareView } from "./shareView";
@@ -18,6 +19,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   paste: pasteView,
   check: checkView,
   stand: standView,
+  logs: logsView,
   compare: compareView,
   share: shareView,
 };
