@@ -5,18 +5,37 @@ import { oneText } from "./shell/readings";
 import { workings } from "./shell/working";
 
 /**
+ * Functions that can set down their working.
+ * @customenum {string}
+ */
+export enum WorkingName {
+  /** Board feet in a log, under a log rule */
+  logScale = "LOGSCALE",
+  /** Cubic volume of a log */
+  logCubic = "LOGCUBIC",
+  /** Board feet in a board */
+  boardFeet = "BOARDFEET",
+  /** Thickness at which to set the saw */
+  targetThickness = "TARGETTHICKNESS",
+  /** Weight of lumber */
+  lumberWeight = "LUMBERWEIGHT",
+}
+
+/**
  * How a function comes to its answer for one log, board or load, step by step, so that it can be checked by hand.
  * @customfunction WORKING
  * @param function_name LOGSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS or LUMBERWEIGHT.
  * @param given Arguments of that function, in its own order and its own units, each a single value.
  * @returns A table: step in figures, its meaning, the number it comes to, the unit; the last number is the function's answer.
  */
-export function working(function_name: string, given: any[][][]): any[][] {
+export function working(function_name: WorkingName, given: any[][][]): any[][] {
   return answered(() => {
     const asked = chosen("Function", oneText(function_name, "Function"), workings);
     const args: readonly unknown[] = Array.isArray(given) ? given : [];
     if (args.length > asked.takes) {
-      throw new InvalidInput(`${asked.title} takes up to ${asked.takes} arguments after its name. You have ${args.length}.`);
+      throw new InvalidInput(
+        `${asked.title} takes up to ${asked.takes} arguments after its name. You have ${args.length}.`,
+      );
     }
     const rows = asked.steps(args).map((step) => [step.sum, step.meaning, step.value, step.unit]);
     return spilled(["Step", "Meaning", "Number", "Unit"], rows);

@@ -5,11 +5,14 @@ import { boardFeet, targetThickness } from "../../src/functions/boards";
 import { logCubic, logScale } from "../../src/functions/logs";
 import { workings } from "../../src/functions/shell/working";
 import { lumberWeight } from "../../src/functions/wood";
-import { working } from "../../src/functions/working";
+import { working as askedOf, WorkingName } from "../../src/functions/working";
 import { errorOf } from "../support/cells";
 import { expectWorking } from "../support/expectWorking";
 
 type Shell = (...args: never[]) => unknown[][];
+
+/** A cell holds any text. */
+const working = (name: string, given: unknown[][][]) => askedOf(name as WorkingName, given);
 
 /** Arguments as a spreadsheet hands them over: each a range of one cell, all of them as one list. */
 const ranges = (args: readonly unknown[]) => args.map((arg) => (arg === null ? null : [[arg]])) as unknown[][][];
@@ -21,6 +24,10 @@ const stepsOf = (name: string, args: readonly unknown[]): Step[] =>
     value,
     unit,
   }));
+
+it("offers the functions that have a working", () => {
+  expect(Object.values(WorkingName)).toEqual(workings.map(({ title }) => title));
+});
 
 it("sets down the way to 100 bf for a Doyle log of 14 in and 16 ft", () => {
   expect(working("logscale", ranges([14, 16, "Doyle"]))).toEqual([

@@ -64,7 +64,7 @@ export const woodProperties = {
       author: "Forest Products Laboratory",
       year: "2010",
       title: "Wood Handbook, FPL-GTR-190",
-      where: "shrinkage of the other 22 species: recalled, not seen in print",
+      where: "Table 4-3, shrinkage recalled and not seen in print",
       standing: "from memory",
     },
   ] satisfies readonly Source[],

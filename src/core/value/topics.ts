@@ -42,8 +42,8 @@ import { lumberWeightSources as lumberWeight } from "../lumber/lumberWeight";
 import { surfaceMeasureSources as surfaceMeasure } from "../lumber/surfaceMeasure";
 import { tallyMeasures } from "../lumber/tallyMeasure";
 import { targetThicknessSources as targetThickness } from "../lumber/targetThickness";
+import { woodSources as woods } from "../lumber/wood";
 import { cautions } from "../reference/cautions";
-import { woodProperties } from "../reference/woodProperties";
 import { sawingPatterns } from "../sawing/patterns";
 import { sources as solidLog } from "../sawing/sawLog";
 import { sources as biltmoreMark } from "../tree/biltmoreMark";
@@ -99,7 +99,6 @@ const sourcesOf = (listed: readonly { readonly sources: readonly Source[] }[]) =
 const rules = sourcesOf(logRules);
 const roundedDiameters = sourcesOf(diameterRoundings);
 const methods = sourcesOf(samplingMethods);
-const woods = woodProperties.sources;
 const sawing = [...sourcesOf(sawingPatterns), ...solidLog, ...boardMeasure];
 const expansion = [...methods, ...plotSizes];
 const stand = [...expansion, ...estimate];

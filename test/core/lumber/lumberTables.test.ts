@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { hardwoodThicknesses } from "../../../src/core/reference/hardwoodThicknesses";
 import { softwoodSizes } from "../../../src/core/reference/softwoodSizes";
 import { woodProperties } from "../../../src/core/reference/woodProperties";
+import { woodSources } from "../../../src/core/lumber/wood";
 import { numberIn, published } from "../../support/published";
 
 const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
@@ -91,5 +92,11 @@ describe("wood properties", () => {
     const marked = rows.filter((row) => row[7] === "read").map(([, name]) => name);
     expect(marked.filter((name) => !read.includes(name))).toEqual(["bur oak"]);
     expect(rows.filter((row) => row[7] === "from memory")).toHaveLength(22);
+  });
+
+  it("names in its sources every species whose shrinkage is from memory", () => {
+    const recalled = woodSources.find(({ standing }) => standing === "from memory")?.where ?? "";
+    for (const [, name, , , , , , standing] of rows)
+      expect(recalled.includes(name), name).toBe(standing === "from memory");
   });
 });
