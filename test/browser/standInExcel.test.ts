@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type OpenPage, openPage } from "./support/page";
 import { addSheet, put } from "./support/sheet";
 
-type Work = (context: Excel.RequestContext, sheet: Excel.Worksheet) => Promise<unknown>;
+type Work = (context: Excel.RequestContext, sheet: Excel.Worksheet) => unknown;
 
 /** What the stand-in promises of Excel, beyond what the add-in's own code happens to try. */
 describe("the stand-in for Excel", () => {
@@ -17,9 +17,9 @@ describe("the stand-in for Excel", () => {
   const batch = (work: Work): Promise<unknown> =>
     open.page.evaluate(async (text) => {
       try {
-        return await Excel.run(async (context) => {
+        return await Excel.run((context) => {
           const run = (0, eval)(`(${text})`) as Work;
-          return run(context, context.workbook.worksheets.getItem("Strict"));
+          return Promise.resolve(run(context, context.workbook.worksheets.getItem("Strict")));
         });
       } catch (problem) {
         const { code, message } = problem as { code?: string; message: string };
@@ -28,18 +28,16 @@ describe("the stand-in for Excel", () => {
     }, String(work));
 
   it("names a member that it lacks", async () => {
-    expect(await batch(async (_, sheet) => sheet.charts)).toContain("NotImplemented: Excel.Worksheet.charts");
-    expect(await batch(async (_, sheet) => sheet.getRange("A1").getSurroundingRegion())).toContain(
+    expect(await batch((_, sheet) => sheet.charts)).toContain("NotImplemented: Excel.Worksheet.charts");
+    expect(await batch((_, sheet) => sheet.getRange("A1").getSurroundingRegion())).toContain(
       "NotImplemented: Excel.Range.getSurroundingRegion",
     );
-    expect(await batch(async (_, sheet) => (sheet.getRange("A1").hyperlink = {}))).toContain("Excel.Range.hyperlink =");
-    expect(await open.page.evaluate(() => String(Object.entries({ try: () => Excel.ChartType }).map(([, f]) => {
-      try { return f(); } catch (problem) { return String(problem); }
-    })))).toContain("NotImplemented: Excel.ChartType");
+    expect(await batch((_, sheet) => (sheet.getRange("A1").hyperlink = {}))).toContain("Excel.Range.hyperlink =");
+    expect(await batch(() => Excel.ChartType)).toContain("NotImplemented: Excel.ChartType");
   });
 
   it("refuses what was not loaded, and what does not fit", async () => {
-    expect(await batch(async (_, sheet) => sheet.getRange("A1").values)).toBe("PropertyNotLoaded");
+    expect(await batch((_, sheet) => sheet.getRange("A1").values)).toBe("PropertyNotLoaded");
     expect(
       await batch(async (context, sheet) => {
         sheet.getRange("A1:B2").values = [[1, 2, 3]];
@@ -49,21 +47,31 @@ describe("the stand-in for Excel", () => {
   });
 
   it("refuses names, sheets and tables as Excel does", async () => {
-    expect(await batch(async (context) => (context.workbook.worksheets.add("strict"), context.sync()))).toBe("ItemAlreadyExists");
-    expect(await batch(async (context) => (context.workbook.worksheets.add("a/b"), context.sync()))).toBe("InvalidArgument");
-    expect(await batch(async (context, sheet) => (context.workbook.names.add("BA10", sheet.getRange("A1")), context.sync()))).toBe("InvalidArgument");
-    expect(await batch(async (context) => context.workbook.worksheets.getItem("None").load("name") && context.sync())).toBe("ItemNotFound");
+    expect(await batch((context) => (context.workbook.worksheets.add("strict"), context.sync()))).toBe(
+      "ItemAlreadyExists",
+    );
+    expect(await batch((context) => (context.workbook.worksheets.add("a/b"), context.sync()))).toBe("InvalidArgument");
+    expect(
+      await batch((context, sheet) => (context.workbook.names.add("BA10", sheet.getRange("A1")), context.sync())),
+    ).toBe("InvalidArgument");
+    expect(await batch((context) => context.workbook.worksheets.getItem("None").load("name") && context.sync())).toBe(
+      "ItemNotFound",
+    );
     await put(open.page, "Strict!A10:B11", [
       ["Key", "Feet"],
       [1, 2],
     ]);
-    expect(await batch(async (context, sheet) => (sheet.tables.add("A10:B11", true), context.sync()))).toBeUndefined();
-    expect(await batch(async (context, sheet) => (sheet.tables.add("B11:C12", true), context.sync()))).toBe("InvalidArgument");
+    expect(await batch((context, sheet) => (sheet.tables.add("A10:B11", true), context.sync()))).toBeUndefined();
+    expect(await batch((context, sheet) => (sheet.tables.add("B11:C12", true), context.sync()))).toBe(
+      "InvalidArgument",
+    );
     await put(open.page, "Strict!E10:F11", [
       ["Key", "key"],
       [1, 2],
     ]);
-    expect(await batch(async (context, sheet) => (sheet.tables.add("E10:F11", true), context.sync()))).toBe("InvalidArgument");
+    expect(await batch((context, sheet) => (sheet.tables.add("E10:F11", true), context.sync()))).toBe(
+      "InvalidArgument",
+    );
   });
 
   it("refuses formulas that it could not answer", async () => {
@@ -83,7 +91,15 @@ describe("the stand-in for Excel", () => {
       range.numberFormat = "0.00" as unknown as string[][];
       range.load("values,text,formulas,numberFormat,address,rowIndex,columnCount");
       await context.sync();
-      return [range.values, range.text, range.formulas[0], range.numberFormat[0], range.address, range.rowIndex, range.columnCount];
+      return [
+        range.values,
+        range.text,
+        range.formulas[0],
+        range.numberFormat[0],
+        range.address,
+        range.rowIndex,
+        range.columnCount,
+      ];
     });
     expect(read).toEqual([
       [

@@ -34,7 +34,7 @@ describe("the page", () => {
 
   it("computes what is typed with the keyboard", async () => {
     await addSheet(open.page, "Typed");
-    await typeInto("Typed!A1", "=woodlot.logscale(12,16,\"doyle\")", "Enter");
+    await typeInto("Typed!A1", '=woodlot.logscale(12,16,"doyle")', "Enter");
     // Doyle: (12 - 4)^2 * 16 / 16 = 64 bf.
     expect(await read(open.page, "Typed!A1")).toEqual([[64]]);
   });
@@ -55,7 +55,9 @@ describe("the page", () => {
       }),
     );
     await typeInto("Typed!D3", "7", "Enter");
-    await expect.poll(() => open.page.evaluate(() => woodlotPage.tables().find(({ name }) => name === "Grown")?.rows)).toBe(2);
+    await expect
+      .poll(() => open.page.evaluate(() => woodlotPage.tables().find(({ name }) => name === "Grown")?.rows))
+      .toBe(2);
     await expect.poll(() => read(open.page, "Typed!C3:E3")).toEqual([["", 7, 14]]);
     expect(await open.page.evaluate(() => woodlotPage.text("Typed!D3"))).toEqual([["7.00"]]);
   });
@@ -95,7 +97,9 @@ describe("the page", () => {
 
   it("says what is wrong with a file that is none of its own, and keeps the workbook", async () => {
     await open.page.setInputFiles("#file", { name: "x.json", mimeType: "application/json", buffer: Buffer.from("{}") });
-    await expect.poll(() => open.page.locator("#notice").textContent()).toContain("not a workbook saved from this page");
+    await expect
+      .poll(() => open.page.locator("#notice").textContent())
+      .toContain("not a workbook saved from this page");
     expect(await read(open.page, "Typed!D2")).toEqual([[5]]);
   });
 
@@ -106,7 +110,9 @@ describe("the page", () => {
     await open.page.getByRole("button", { name: "Start over with the demo" }).click();
     await open.page.getByRole("button", { name: "Start over", exact: true }).click();
     await expect.poll(() => open.page.evaluate(() => woodlotPage.sheets()), { timeout: 20_000 }).not.toContain("Typed");
-    await expect.poll(() => open.page.evaluate(() => woodlotPage.tables().length), { timeout: 20_000 }).toBeGreaterThan(4);
+    await expect
+      .poll(() => open.page.evaluate(() => woodlotPage.tables().length), { timeout: 20_000 })
+      .toBeGreaterThan(4);
   });
 
   it("keeps a saved workbook that it cannot open, and offers it", async () => {

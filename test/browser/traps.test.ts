@@ -8,13 +8,25 @@ const range = { name: "m", type: "any", dimensionality: "matrix" };
 
 const extra = [
   { name: "TEST.THROWS", parameters: [], body: `() => { throw new TypeError("a bug"); }` },
-  { name: "TEST.REFUSES", parameters: [scalar("any")], body: `() => { throw new CustomFunctions.Error("#N/A", "No table reaches that far."); }` },
-  { name: "TEST.ECHO", parameters: [scalar("any", true), scalar("any", true), scalar("any", true)], body: `(...all) => JSON.stringify(all)` },
+  {
+    name: "TEST.REFUSES",
+    parameters: [scalar("any")],
+    body: `() => { throw new CustomFunctions.Error("#N/A", "No table reaches that far."); }`,
+  },
+  {
+    name: "TEST.ECHO",
+    parameters: [scalar("any", true), scalar("any", true), scalar("any", true)],
+    body: `(...all) => JSON.stringify(all)`,
+  },
   { name: "TEST.CELLS", parameters: [range], body: `(m) => JSON.stringify(m)` },
   { name: "TEST.DOUBLE", parameters: [scalar("number")], body: `(x) => x * 2` },
   { name: "TEST.TEXT", parameters: [scalar("string")], body: `(text) => "[" + text + "]"` },
   { name: "TEST.SAME", parameters: [scalar("string")], body: `(text) => text` },
-  { name: "TEST.MIXED", parameters: [], body: `() => [[1, NaN, null], ["1/8", new CustomFunctions.Error("#VALUE!", "Not that one."), Infinity]]` },
+  {
+    name: "TEST.MIXED",
+    parameters: [],
+    body: `() => [[1, NaN, null], ["1/8", new CustomFunctions.Error("#VALUE!", "Not that one."), Infinity]]`,
+  },
   { name: "TEST.RAGGED", parameters: [], body: `() => [[1, 2], [3]]` },
   { name: "TEST.NOTHING", parameters: [], body: `() => undefined` },
 ];

@@ -1,1 +1,4 @@
-export function serve(root: string, firstPort?: number): Promise<{ readonly url: string; readonly close: () => Promise<void> }>;
+export function serve(
+  root: string,
+  firstPort?: number,
+): Promise<{ readonly url: string; readonly close: () => Promise<void> }>;

@@ -102,7 +102,11 @@ function fileFor(root, address) {
 
 function openBrowser(url) {
   const [command, ...args] =
-    process.platform === "win32" ? ["cmd", "/c", "start", "", url] : process.platform === "darwin" ? ["open", url] : ["xdg-open", url];
+    process.platform === "win32"
+      ? ["cmd", "/c", "start", "", url]
+      : process.platform === "darwin"
+        ? ["open", url]
+        : ["xdg-open", url];
   if (process.platform === "linux" && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY) return;
   spawn(command, args, { stdio: "ignore", detached: true })
     .on("error", () => undefined)

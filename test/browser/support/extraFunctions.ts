@@ -9,7 +9,9 @@ export interface ExtraFunction extends Omit<FunctionMetadata, "id"> {
 /** Adds functions to the list and to the script that the page reads, so that they go the way of all others. */
 export async function addFunctions(page: Page, extra: readonly ExtraFunction[]): Promise<void> {
   const metadata = extra.map(({ name, parameters }) => ({ id: name, name, parameters }));
-  const script = extra.map(({ name, body }) => `CustomFunctions.associate(${JSON.stringify(name)}, ${body});`).join("\n");
+  const script = extra
+    .map(({ name, body }) => `CustomFunctions.associate(${JSON.stringify(name)}, ${body});`)
+    .join("\n");
   const changed = (change: (text: string) => string) => async (route: Route) => {
     const answer = await route.fetch();
     await route.fulfill({ response: answer, body: change(await answer.text()) });

@@ -27,7 +27,11 @@ export const read = (page: Page, address: string): Promise<(string | number | bo
   page.evaluate((at) => woodlotPage.read(at), address);
 
 /** What one formula answers in a cell of its own. */
-export async function answerOf(page: Page, cell: string, formula: string): Promise<string | number | boolean | undefined> {
+export async function answerOf(
+  page: Page,
+  cell: string,
+  formula: string,
+): Promise<string | number | boolean | undefined> {
   await put(page, cell, [[formula]]);
   return (await read(page, cell))[0]?.[0];
 }

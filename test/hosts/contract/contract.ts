@@ -39,7 +39,10 @@ export const contract: readonly Check[] = [
   {
     name: "appends rows below the last one, fills computed columns, and formulas elsewhere see them",
     async run(host) {
-      await host.appendRows("ContractRows", [{ Key: "c", Inches: 30 }, { Key: "d", Inches: 0.5, Note: "1/8 in off" }]);
+      await host.appendRows("ContractRows", [
+        { Key: "c", Inches: 30 },
+        { Key: "d", Inches: 0.5, Note: "1/8 in off" },
+      ]);
       const { rows } = await host.readTable("ContractRows");
       same(rows.length, 4);
       same(rows[2], { Key: "c", Inches: 30, Twice: 60, Note: null });

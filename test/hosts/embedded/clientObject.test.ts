@@ -124,7 +124,11 @@ describe("strictness", () => {
   it("knows after sync whether an object stands for anything, and asks nothing of one that does not", async () => {
     const { batch } = batchOver({ value: 1 });
     let there = false;
-    const sheet = clientObject<Sheet>(batch, { kind: "Excel.Sheet", exists: () => there, read: { name: () => fail() } });
+    const sheet = clientObject<Sheet>(batch, {
+      kind: "Excel.Sheet",
+      exists: () => there,
+      read: { name: () => fail() },
+    });
     expect(() => sheet.isNullObject).toThrow(code("PropertyNotLoaded"));
     sheet.load("name");
     await batch.sync();

@@ -55,7 +55,11 @@ describe("saving in the browser", () => {
   it("says when the browser keeps nothing", async () => {
     const told: string[] = [];
     const storage = { ...storageOver(new Map()), write: () => Promise.reject(new Error("full")) };
-    const keep = keeper(storage, () => WORKBOOK, (state) => told.push(state));
+    const keep = keeper(
+      storage,
+      () => WORKBOOK,
+      (state) => told.push(state),
+    );
     keep.changed();
     await keep.flush();
     expect(told).toEqual(["saving", "failed"]);
@@ -71,7 +75,11 @@ describe("opening what was saved", () => {
   it.each([
     ["another thing", { some: "thing" }, "not a workbook saved from this page"],
     ["another version", { ...saved(WORKBOOK, ""), version: 99 }, "another version of this page (99)"],
-    ["lost sheets", saved({ sheetOrder: ["a", "b"], sheets: { a: {} } } as unknown as IWorkbookData, ""), "sheets are missing"],
+    [
+      "lost sheets",
+      saved({ sheetOrder: ["a", "b"], sheets: { a: {} } } as unknown as IWorkbookData, ""),
+      "sheets are missing",
+    ],
     ["no workbook", { format: "woodlot-workbook", version: 1 }, "sheets are missing"],
   ])("keeps aside and says so: %s", async (_, broken, sentence) => {
     const { entries, keep } = prepared(broken);

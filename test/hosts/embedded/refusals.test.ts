@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { refuseFormula, refuseHeadings, refuseName, refuseSheetName } from "../../../src/hosts/embedded/standin/refusals";
+import {
+  refuseFormula,
+  refuseHeadings,
+  refuseName,
+  refuseSheetName,
+} from "../../../src/hosts/embedded/standin/refusals";
 import { asTyped } from "../../../src/hosts/embedded/standin/typed";
 
 const refused = (act: () => void, code = "InvalidArgument") => {
@@ -7,18 +12,24 @@ const refused = (act: () => void, code = "InvalidArgument") => {
 };
 
 describe("names that Excel refuses", () => {
-  it.each(["", "   ", "a".repeat(32), "a/b", "a:b", "a\\b", "a?b", "a*b", "a[b", "a]b", "'a", "a'", "History"])("sheet %j", (name) => {
-    refused(() => refuseSheetName(name, []));
-  });
+  it.each(["", "   ", "a".repeat(32), "a/b", "a:b", "a\\b", "a?b", "a*b", "a[b", "a]b", "'a", "a'", "History"])(
+    "sheet %j",
+    (name) => {
+      refused(() => refuseSheetName(name, []));
+    },
+  );
   it("a sheet's name that is taken, whatever its capitals", () => {
     refused(() => refuseSheetName("setup", ["Setup"]), "ItemAlreadyExists");
     expect(() => refuseSheetName("Stand table", ["Setup"])).not.toThrow();
     expect(() => refuseSheetName("a".repeat(31), [])).not.toThrow();
   });
 
-  it.each(["", "1st", "a b", "a-b", "A1", "BA10", "XFD1048576", "R", "c", "R1C1", "a".repeat(256)])("name %j", (name) => {
-    refused(() => refuseName(name, []));
-  });
+  it.each(["", "1st", "a b", "a-b", "A1", "BA10", "XFD1048576", "R", "c", "R1C1", "a".repeat(256)])(
+    "name %j",
+    (name) => {
+      refused(() => refuseName(name, []));
+    },
+  );
   it.each(["Acres", "_x", "Trees.2", "XFE1", "A0", "A1048577", "Kerf", "R1x"])("but not %j", (name) => {
     expect(() => refuseName(name, [])).not.toThrow();
   });
@@ -52,7 +63,7 @@ describe("formulas", () => {
     '=IF(A1="#1 (common","a@b","C1#")',
     "=IFERROR(A1,#N/A)",
     "='Stand table'!B2+1",
-    "=WOODLOT.LOGSCALE(A1,16,\"Doyle\")",
+    '=WOODLOT.LOGSCALE(A1,16,"Doyle")',
   ])("reads %s", (formula) => expect(() => refuseFormula(formula, ["Trees"])).not.toThrow());
 });
 

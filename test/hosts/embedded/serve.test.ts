@@ -42,7 +42,9 @@ describe("the page's server", () => {
     const policy = answer.headers.get("content-security-policy") ?? "";
     expect(policy).toContain("default-src 'self'");
     expect(policy).not.toContain("unsafe-eval");
-    expect((await fetch(`${origin}/functions.json`)).headers.get("content-type")).toBe("application/json; charset=utf-8");
+    expect((await fetch(`${origin}/functions.json`)).headers.get("content-type")).toBe(
+      "application/json; charset=utf-8",
+    );
   });
 
   it("gives the page at its root too, and 404 for what is not there", async () => {
@@ -50,12 +52,17 @@ describe("the page's server", () => {
     expect((await fetch(`${origin}/none.js`)).status).toBe(404);
   });
 
-  it.each(["/../secret.txt", "/..%2fsecret.txt", "/%2e%2e/secret.txt", "/embedded/..%2f..%2fsecret.txt", "/..%5csecret.txt", "/%00", "/%zz"])(
-    "does not leave its folder for %s",
-    async (asked) => {
-      expect([403, 404]).toContain(await raw(asked));
-    },
-  );
+  it.each([
+    "/../secret.txt",
+    "/..%2fsecret.txt",
+    "/%2e%2e/secret.txt",
+    "/embedded/..%2f..%2fsecret.txt",
+    "/..%5csecret.txt",
+    "/%00",
+    "/%zz",
+  ])("does not leave its folder for %s", async (asked) => {
+    expect([403, 404]).toContain(await raw(asked));
+  });
 
   it("only reads", async () => {
     expect((await fetch(served.url, { method: "POST", body: "x" })).status).toBe(405);

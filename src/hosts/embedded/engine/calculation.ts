@@ -70,7 +70,7 @@ export class Calculation {
       this.running = false;
       this.turned.next();
     }
-    this.forgetParses(id, params as Partial<Record<string, string>> | undefined);
+    this.forgetParses(id, params);
     if (MOVES_CELLS.has(id)) this.cellsMoved();
     if (id === SetRangeValuesMutation.id && options?.onlyLocal) return;
     if (id === SetRangeValuesMutation.id && !changesContent(params)) return;
@@ -81,7 +81,7 @@ export class Calculation {
    * The engine keeps each formula as once parsed, with the table's old extent, or as a lasting #NAME? when the table or
    * name came later. What is forgotten here is parsed anew.
    */
-  private forgetParses(id: string, params: Partial<Record<string, string>> | undefined): void {
+  private forgetParses(id: string, params: { readonly tableName?: string; readonly name?: string } | undefined): void {
     const token =
       id === SetSuperTableMutation.id || id === RemoveSuperTableMutation.id
         ? params?.tableName

@@ -24,7 +24,12 @@ export class Cells {
   formulas(place: Place): PlainValue[][] {
     const values = this.values(place);
     const formulas = this.range(place).getFormulas();
-    return values.map((row, i) => row.map((value, j) => formulas[i]?.[j] || value));
+    return values.map((row, i) =>
+      row.map((value, j) => {
+        const formula = formulas[i]?.[j] ?? "";
+        return formula === "" ? value : formula;
+      }),
+    );
   }
 
   /** What a person sees, number formats applied. */
@@ -80,7 +85,8 @@ export class Cells {
 
   /** The rectangle into which the formula in this cell spills, or nothing when it stands for itself. */
   spillFrom(sheetId: string, row: number, column: number): Zone | undefined {
-    const range = this.spreadsheet.formulaData.getArrayFormulaRange()[this.workbook.getId()]?.[sheetId]?.[row]?.[column];
+    const range =
+      this.spreadsheet.formulaData.getArrayFormulaRange()[this.workbook.getId()]?.[sheetId]?.[row]?.[column];
     if (!range) return undefined;
     const [[own]] = this.values({ sheetId, row, column, rows: 1, columns: 1 }) as [[PlainValue]];
     if (own === "#SPILL!") return undefined;

@@ -7,7 +7,12 @@ import type { GridTable, Tables } from "./tables";
  * What a person types or pastes directly under a table belongs to it, as in Excel: the table grows, its computed columns
  * are filled, formats and entry rules go down (https://support.microsoft.com/office/resize-a-table-e65ae4bb-e44b-43f4-ad8b-7d68784f1165).
  */
-export function growTablesOnEntry(spreadsheet: Spreadsheet, cells: Cells, tables: Tables, calculation: Calculation): void {
+export function growTablesOnEntry(
+  spreadsheet: Spreadsheet,
+  cells: Cells,
+  tables: Tables,
+  calculation: Calculation,
+): void {
   const { api } = spreadsheet;
   let growing = Promise.resolve();
   const look = (sheetId: string, row: number, column: number) => {

@@ -1,4 +1,12 @@
-import { type Injector, LocaleType, LogLevel, mergeLocales, Univer, type Plugin, type PluginCtor } from "@univerjs/core";
+import {
+  type Injector,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+  type Plugin,
+  type PluginCtor,
+} from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import conditionalFormatTexts from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";

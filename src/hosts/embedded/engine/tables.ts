@@ -127,7 +127,8 @@ export class Tables {
     for (const [j, heading] of headings.entries()) {
       const column = place.column + j;
       const wanted = widthOfHeading(String(heading));
-      if (sheet.getColumnWidth(column) < wanted) await this.cells.setColumnWidth({ ...place, column, columns: 1 }, wanted);
+      if (sheet.getColumnWidth(column) < wanted)
+        await this.cells.setColumnWidth({ ...place, column, columns: 1 }, wanted);
     }
   }
 

@@ -4,8 +4,10 @@ import type { ParameterMetadata } from "./metadata";
 export type Matrix = readonly (readonly unknown[])[];
 
 /** An error found in an argument: it becomes the answer, as in Excel, and the function is not called. */
-export class PassedOn {
-  constructor(readonly errorText: string) {}
+export class PassedOn extends Error {
+  constructor(readonly errorText: string) {
+    super(errorText);
+  }
 }
 
 export const takesMatrix = (parameter: ParameterMetadata): boolean => parameter.dimensionality === "matrix";

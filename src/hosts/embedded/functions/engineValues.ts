@@ -17,7 +17,8 @@ type Variant = BaseValueObject | BaseReferenceObject;
 export function plainArgument(variant: Variant): unknown {
   if (variant.isError()) return (variant as ErrorValueObject).getErrorType();
   if (!variant.isValueObject()) return "#VALUE!";
-  if (variant.isArray()) return (variant as ArrayValueObject).getArrayValue().map((row) => row.map((cell) => plainCell(cell ?? null)));
+  if (variant.isArray())
+    return (variant as ArrayValueObject).getArrayValue().map((row) => row.map((cell) => plainCell(cell ?? null)));
   return (variant as BaseValueObject).isNull() ? null : (variant as BaseValueObject).getValue();
 }
 

@@ -22,14 +22,18 @@ export class Sentences {
   private readonly sheets = new Map<string, Map<string, readonly Told[]>>();
 
   /** Notes what one call said; an empty list forgets what the same function said before in that cell. */
-  note(from: CalledFrom, functionName: string, errors: readonly { error: FunctionError; row: number; column: number }[]) {
+  note(
+    from: CalledFrom,
+    functionName: string,
+    errors: readonly { error: FunctionError; row: number; column: number }[],
+  ) {
     const { subUnitId = "", row = 0, column = 0 } = from;
     let sheet = this.sheets.get(subUnitId);
     if (errors.length === 0) {
       if (sheet && sheet.size > 0) sheet.delete(`${row},${column},${functionName}`);
       return;
     }
-    if (!sheet) this.sheets.set(subUnitId, (sheet = new Map()));
+    if (!sheet) this.sheets.set(subUnitId, (sheet = new Map<string, readonly Told[]>()));
     sheet.set(
       `${row},${column},${functionName}`,
       errors.map(({ error, ...at }) => ({

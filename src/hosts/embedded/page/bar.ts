@@ -33,7 +33,7 @@ export function bar(element: HTMLElement, actions: BarActions): Bar {
     notice.replaceChildren(sentence, ...more);
     notice.hidden = sentence === "";
   };
-  const attempt = async (act: () => Promise<void>) => {
+  const attempt = async (act: () => Promise<void> | void) => {
     tell("");
     try {
       await act();
@@ -42,7 +42,7 @@ export function bar(element: HTMLElement, actions: BarActions): Bar {
     }
   };
 
-  button("save-file", () => void attempt(async () => actions.save()));
+  button("save-file", () => void attempt(() => actions.save()));
   button("open-file", () => file.click());
   button("start-over", () => ask.showModal());
   ask.addEventListener("close", () => {

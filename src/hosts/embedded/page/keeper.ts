@@ -57,7 +57,9 @@ export function keeper(
     changed() {
       if (timer === undefined) say("saving");
       clearTimeout(timer);
-      timer = setTimeout(() => (saving = saving.then(save)), QUIET_MS);
+      timer = setTimeout(() => {
+        saving = saving.then(save);
+      }, QUIET_MS);
     },
     async flush() {
       if (timer !== undefined) {

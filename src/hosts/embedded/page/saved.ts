@@ -32,7 +32,10 @@ export function opened(given: unknown): SavedWorkbook {
   }
   const { sheets, sheetOrder } = one.workbook ?? {};
   const whole =
-    Array.isArray(sheetOrder) && sheetOrder.length > 0 && sheets && sheetOrder.every((id) => typeof sheets[id] === "object");
+    Array.isArray(sheetOrder) &&
+    sheetOrder.length > 0 &&
+    sheets &&
+    sheetOrder.every((id) => typeof sheets[id] === "object");
   if (!whole) throw new CannotOpen("This saved workbook is damaged: sheets are missing.");
   return one as SavedWorkbook;
 }

@@ -2,7 +2,7 @@ import { DataValidationErrorStyle, DataValidationRenderMode } from "@univerjs/co
 import type { FUniver } from "@univerjs/core/facade";
 import { invalid, notImplemented } from "./apiError";
 import { clientObject } from "./clientObject";
-import { locates, type Locate } from "./range";
+import { locates, type Locate } from "./places";
 import { referencedPlace } from "./reference";
 import type { Batch } from "./requestContext";
 
@@ -21,7 +21,8 @@ const ALERT_STYLES: Readonly<Record<string, DataValidationErrorStyle>> = {
  */
 export function dataValidationOf(batch: Batch, locate: Locate): Excel.DataValidation {
   const { cells, spreadsheet } = batch.engine;
-  let given: { rule?: Excel.DataValidationRule; alert?: Alert; blanks?: boolean; prompt?: Excel.DataValidationPrompt } = {};
+  let given: { rule?: Excel.DataValidationRule; alert?: Alert; blanks?: boolean; prompt?: Excel.DataValidationPrompt } =
+    {};
 
   const change = (part: typeof given) => {
     given = { ...given, ...part };
@@ -69,9 +70,12 @@ function criteria(batch: Batch, locate: Locate, builder: Builder, rule: Excel.Da
 /** A list is written out, "a,b,c", or read from cells: a range, or a text such as "=Species!$A$5:$A$20" or "=Rule_Names". */
 function listCriteria(batch: Batch, locate: Locate, builder: Builder, source: string | Excel.Range): Builder {
   const { cells } = batch.engine;
-  const place = typeof source === "string" ? undefined : locates.get(source)?.();
-  if (place) return builder.requireValueInRange(cells.range(place));
-  const text = String(source);
+  if (typeof source !== "string") {
+    const place = locates.get(source)?.();
+    if (!place) throw invalid("A list's source is a range or a text.");
+    return builder.requireValueInRange(cells.range(place));
+  }
+  const text = source;
   if (text.length > 255) throw invalid("A list of choices written out holds at most 255 characters.");
   if (!text.startsWith("=")) return builder.requireValueInList(text.split(","));
   const bare = text.slice(1);

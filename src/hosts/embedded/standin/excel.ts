@@ -8,6 +8,7 @@ import { Batch } from "./requestContext";
 import { stylesOf } from "./styles";
 import { strict } from "./strict";
 import { tablesOf } from "./tables";
+import { worksheetOf } from "./worksheet";
 import { worksheetsOf } from "./worksheets";
 import { fromEngine } from "../engine/place";
 
@@ -27,7 +28,7 @@ type RunBatch = (context: Excel.RequestContext) => Promise<unknown>;
 export function standInForExcel(engine: Engine, openCopy: (base64: string) => void): StandIn {
   let syncs = 0;
   const events = new ChangeEvents(engine);
-  const start = () => contextOf(new Batch(engine, () => (syncs += 1)), events);
+  const start = () => contextOf(new Batch(engine, () => (syncs += 1), worksheetOf), events);
 
   const run = async (first: unknown, second?: RunBatch): Promise<unknown> => {
     const earlier = second ? batchBehind(first) : undefined;
@@ -43,12 +44,16 @@ export function standInForExcel(engine: Engine, openCopy: (base64: string) => vo
   };
 
   const excel = strict<typeof Excel>("Excel", {
-    run: run as typeof Excel.run,
-    createWorkbook: async (base64) => {
+    run,
+    createWorkbook: (base64) => {
       if (base64 === undefined) throw notImplemented("Excel.createWorkbook without a file");
-      openCopy(base64);
+      return Promise.resolve(openCopy(base64));
     },
-    CalculationType: { recalculate: "Recalculate", full: "Full", fullRebuild: "FullRebuild" } as typeof Excel.CalculationType,
+    CalculationType: {
+      recalculate: "Recalculate",
+      full: "Full",
+      fullRebuild: "FullRebuild",
+    } as typeof Excel.CalculationType,
   });
   return { excel, syncs: () => syncs };
 }

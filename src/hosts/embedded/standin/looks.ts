@@ -14,7 +14,8 @@ import { invalid, notImplemented } from "./apiError";
 export const bold = (on: boolean): IStyleData => ({ bl: on ? BooleanNumber.TRUE : BooleanNumber.FALSE });
 export const italic = (on: boolean): IStyleData => ({ it: on ? BooleanNumber.TRUE : BooleanNumber.FALSE });
 export const fontColor = (color: string): IStyleData => ({ cl: { rgb: colorGiven(color) } });
-export const fillColor = (color: string): IStyleData => (color === "" ? { bg: null } : { bg: { rgb: colorGiven(color) } });
+export const fillColor = (color: string): IStyleData =>
+  color === "" ? { bg: null } : { bg: { rgb: colorGiven(color) } };
 export const wrapped = (on: boolean): IStyleData => ({ tb: on ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW });
 
 const HORIZONTAL: Readonly<Record<string, HorizontalAlign>> = {

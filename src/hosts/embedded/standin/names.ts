@@ -1,12 +1,12 @@
 import { ApiError, invalid } from "./apiError";
 import { clientObject } from "./clientObject";
 import type { Engine } from "./engine";
-import { locates, quoted, rangeOf } from "./range";
+import { locates, quoted, fixedAddress } from "./places";
+import { rangeOf } from "./range";
 import { referencedPlace } from "./reference";
 import { refuseName } from "./refusals";
 import type { Batch } from "./requestContext";
-import type { FindSheet } from "./worksheet";
-import { fixedAddress } from "./fixedAddress";
+import type { FindSheet } from "./places";
 
 /**
  * Defined names of the workbook, or of one sheet alone.
@@ -66,11 +66,14 @@ function add(engine: Engine, name: string, reference: Excel.Range | string, shee
   const { cells, tables } = engine;
   const taken = [...defined(engine, sheetId).map((one) => one.getName()), ...tables.list().map((one) => one.name)];
   refuseName(name, taken);
-  const place = typeof reference === "string" ? undefined : locates.get(reference)?.();
-  const text = place
-    ? `${quoted(cells.worksheet(place.sheetId).getSheetName())}!${fixedAddress(place)}`
-    : String(reference).replace(/^=/, "");
+  const text = typeof reference === "string" ? reference.replace(/^=/, "") : referenceTo(engine, reference);
   if (sheetId) cells.worksheet(sheetId).insertDefinedName(name, text);
   else cells.workbook.insertDefinedName(name, text);
   if (!find(engine, name, sheetId)) throw invalid(`The grid refuses the name "${name}"; it may be a function's name.`);
+}
+
+function referenceTo({ cells }: Engine, range: Excel.Range): string {
+  const place = locates.get(range)?.();
+  if (!place) throw invalid("A name needs a range or a text.");
+  return `${quoted(cells.worksheet(place.sheetId).getSheetName())}!${fixedAddress(place)}`;
 }

@@ -32,7 +32,7 @@ export function standInForOffice(showPane: () => void): typeof Office {
     HostType: { Excel: "Excel" } as unknown as typeof Office.HostType,
     actions: strict<Office.Actions>("Office.actions", { associate: () => undefined }),
     addin: strict<Office.Addin>("Office.addin", {
-      showAsTaskpane: async () => showPane(),
+      showAsTaskpane: () => Promise.resolve(showPane()),
     }),
   });
 }

@@ -1,8 +1,8 @@
 import { invalid } from "./apiError";
 import { clientObject } from "./clientObject";
-import { locates } from "./range";
+import { locates } from "./places";
 import type { Batch } from "./requestContext";
-import type { FindSheet } from "./worksheet";
+import type { FindSheet } from "./places";
 
 /**
  * How a sheet prints. This page prints nothing, so the settings are checked and kept with the sheet, where a test can
@@ -19,15 +19,15 @@ export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
     kind: "Excel.PageLayout",
     write: {
       orientation: (orientation) => {
-        if (orientation !== "Portrait" && orientation !== "Landscape") throw invalid(`No page orientation: ${orientation}`);
+        if (orientation !== "Portrait" && orientation !== "Landscape")
+          throw invalid("A page stands in Portrait or in Landscape.");
         keep({ orientation });
       },
     },
     members: {
       setPrintTitleRows: (range) =>
         batch.enqueue(layout, () => {
-          const place = typeof range === "string" ? undefined : locates.get(range)?.();
-          keep({ titleRows: place ? `${place.row + 1}:${place.row + place.rows}` : String(range) });
+          keep({ titleRows: typeof range === "string" ? range : rowsOf(range) });
         }),
       get headersFooters() {
         return clientObject<Excel.HeaderFooterGroup>(batch, {
@@ -45,4 +45,10 @@ export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
     },
   });
   return layout;
+}
+
+function rowsOf(range: Excel.Range): string {
+  const place = locates.get(range)?.();
+  if (!place) throw invalid("The rows that repeat in print are a range or a text.");
+  return `$${place.row + 1}:$${place.row + place.rows}`;
 }

@@ -1,21 +1,15 @@
-import { addressOf, type Zone, zoneAt } from "../../../workbook/address";
+import { addressOf, type Zone } from "../../../workbook/address";
 import { cellData } from "../engine/cellData";
 import type { Place } from "../engine/place";
 import { ApiError, invalid, notImplemented } from "./apiError";
 import { clientObject } from "./clientObject";
 import { dataValidationOf } from "./dataValidation";
+import { locates, type Locate, onSheet, quoted } from "./places";
 import { rangeFormatOf } from "./rangeFormat";
 import { refuseFormula } from "./refusals";
 import type { Batch } from "./requestContext";
 import { applyStyle } from "./styles";
 import { asTyped } from "./typed";
-import { worksheetOf } from "./worksheet";
-
-/** Finds the range's place anew whenever it is used, as Excel does. */
-export type Locate = () => Place;
-
-/** The place behind a range object, for members that take a range. */
-export const locates = new WeakMap<object, Locate>();
 
 /** https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-ranges-set-get-values */
 export function rangeOf(batch: Batch, locate: Locate, exists?: () => boolean): Excel.Range {
@@ -69,7 +63,7 @@ export function rangeOf(batch: Batch, locate: Locate, exists?: () => boolean): E
         return dataValidationOf(batch, locate);
       },
       get worksheet() {
-        return worksheetOf(batch, () => locate().sheetId);
+        return batch.worksheet(batch, () => locate().sheetId);
       },
       getCell: (row, column) =>
         moved((place) => ({ row: place.row + row, column: place.column + column, rows: 1, columns: 1 })),
@@ -88,15 +82,6 @@ export function rangeOf(batch: Batch, locate: Locate, exists?: () => boolean): E
   });
   locates.set(range, locate);
   return range;
-}
-
-/** A range by its address on a sheet, or the whole sheet. */
-export function placeOn(sheetId: string, address: string): Place {
-  try {
-    return onSheet({ sheetId, ...zoneAt(address.toUpperCase()) });
-  } catch {
-    throw invalid(`"${address}" is no address of cells that this page reads.`);
-  }
 }
 
 /** https://learn.microsoft.com/javascript/api/excel/excel.range#excel-excel-range-getspillingtorangeornullobject-member(1) */
@@ -125,7 +110,9 @@ function matrix(given: unknown, { rows, columns }: Place): (row: number, column:
   const lines = given as readonly unknown[];
   const fits = lines.length === rows && lines.every((line) => Array.isArray(line) && line.length === columns);
   if (!fits) {
-    throw invalid(`The number of rows or columns given does not match the range, which has ${rows} x ${columns} cells.`);
+    throw invalid(
+      `The number of rows or columns given does not match the range, which has ${rows} x ${columns} cells.`,
+    );
   }
   return (row, column) => (lines[row] as readonly unknown[])[column];
 }
@@ -134,15 +121,3 @@ function formatGiven(format: unknown): string {
   if (typeof format !== "string") throw invalid(`A number format is a text, not ${String(format)}.`);
   return format === "" ? "General" : format;
 }
-
-const MOST_ROWS = 1_048_576;
-const MOST_COLUMNS = 16_384;
-
-function onSheet(place: Place): Place {
-  const { row, column, rows, columns } = place;
-  const inside = row >= 0 && column >= 0 && rows > 0 && columns > 0 && row + rows <= MOST_ROWS && column + columns <= MOST_COLUMNS;
-  if (!inside) throw invalid("The range lies outside the sheet.");
-  return place;
-}
-
-export const quoted = (sheet: string): string => (/^[\p{L}_][\p{L}\p{N}_.]*$/u.test(sheet) ? sheet : `'${sheet.replace(/'/g, "''")}'`);

@@ -1,7 +1,7 @@
 import type { IStyleData } from "@univerjs/core";
 import { clientObject } from "./clientObject";
 import * as look from "./looks";
-import type { Locate } from "./range";
+import type { Locate } from "./places";
 import type { Batch } from "./requestContext";
 
 /** Excel measures columns and rows in points, the grid in pixels: 96 pixels or 72 points to the inch. */

@@ -1,6 +1,6 @@
 import type { Cells } from "../engine/cells";
 import type { Place } from "../engine/place";
-import { placeOn } from "./range";
+import { placeOn } from "./places";
 
 /** The cells that a reference with its sheet names, such as "Setup!$B$4" or "'Stand table'!A1:C5"; undefined for anything else. */
 export function referencedPlace(cells: Cells, reference: string): Place | undefined {

@@ -59,7 +59,8 @@ function balanced(text: string): boolean {
   return open === 0;
 }
 
-const has = (list: readonly string[], name: string): boolean => list.some((one) => one.toLowerCase() === name.toLowerCase());
+const has = (list: readonly string[], name: string): boolean =>
+  list.some((one) => one.toLowerCase() === name.toLowerCase());
 
 /** Addresses reach from A1 to XFD1048576; R, C and R1C1 are addresses of the other kind. */
 function looksLikeCell(name: string): boolean {

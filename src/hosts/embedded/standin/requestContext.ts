@@ -1,5 +1,6 @@
 import { ApiError } from "./apiError";
 import type { Engine } from "./engine";
+import type { FindSheet } from "./places";
 
 export type Operation = () => void | Promise<void>;
 
@@ -16,12 +17,17 @@ export class Batch {
   constructor(
     readonly engine: Engine,
     private readonly onSync: () => void,
+    /** The way to a sheet, which every range and table has, though sheets are made of ranges and tables. */
+    readonly worksheet: (batch: Batch, find: FindSheet) => Excel.Worksheet = noSheets,
   ) {}
 
   /** Objects made by a batch serve until it ends, unless they are tracked. What is asked of a null object is not done. */
   enqueue(owner: object, operation: Operation): void {
     if (this.closed && !this.tracked.has(owner)) {
-      throw new ApiError("InvalidObjectPath", "This object was made by an Excel.run that has ended, and was not tracked.");
+      throw new ApiError(
+        "InvalidObjectPath",
+        "This object was made by an Excel.run that has ended, and was not tracked.",
+      );
     }
     const exists = this.guards.get(owner);
     this.operations.push(exists ? () => (exists() ? operation() : undefined) : operation);
@@ -55,3 +61,7 @@ export class Batch {
     this.closed = true;
   }
 }
+
+const noSheets = (): never => {
+  throw new ApiError("GeneralException", "This batch has no sheets.");
+};

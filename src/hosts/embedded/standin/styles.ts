@@ -35,7 +35,8 @@ export function applyStyle(engine: Engine, place: Place, name: string): void {
   }
   const s = existing(engine, name);
   engine.cells.dress(place, () => s);
-  if (s.fs !== undefined && s.fs > USUAL_SIZE) engine.cells.setRowHeight(place, Math.ceil(s.fs * PIXELS_PER_POINT_OF_TEXT));
+  if (s.fs !== undefined && s.fs > USUAL_SIZE)
+    engine.cells.setRowHeight(place, Math.ceil(s.fs * PIXELS_PER_POINT_OF_TEXT));
 }
 
 /** Rows grow with their text in Excel; the grid has to be told. Points of text to pixels of row, with room to breathe. */
@@ -106,7 +107,8 @@ function styleOf(batch: Batch, name: string): Excel.Style {
 
 type StyleNotes = Readonly<Record<string, IStyleData>>;
 
-const notes = ({ cells }: Engine): { styles?: StyleNotes } => (cells.workbook.getCustomMetadata() ?? {}) as { styles?: StyleNotes };
+const notes = ({ cells }: Engine): { styles?: StyleNotes } =>
+  (cells.workbook.getCustomMetadata() ?? {}) as { styles?: StyleNotes };
 
 const find = (engine: Engine, name: string): IStyleData | undefined => notes(engine).styles?.[name];
 

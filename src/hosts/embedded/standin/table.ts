@@ -9,7 +9,6 @@ import { rangeOf } from "./range";
 import { refuseFormula, refuseName } from "./refusals";
 import type { Batch } from "./requestContext";
 import { asTyped } from "./typed";
-import { worksheetOf } from "./worksheet";
 
 export type FindTable = () => GridTable;
 
@@ -32,13 +31,14 @@ export function tableOf(batch: Batch, find: FindTable, exists?: () => boolean): 
         await tables.rename(find(), name);
       },
       style: (style) => {
-        if (!/^TableStyle(?:Light|Medium|Dark)\d{1,2}$/.test(style)) throw invalid(`There is no table style "${style}".`);
+        if (!/^TableStyle(?:Light|Medium|Dark)\d{1,2}$/.test(style))
+          throw invalid(`There is no table style "${style}".`);
       },
       showBandedRows: async (shown) => void (await theme(shown ? BANDED : PLAIN)),
     },
     members: {
       get worksheet() {
-        return worksheetOf(batch, () => find().place.sheetId);
+        return batch.worksheet(batch, () => find().place.sheetId);
       },
       get rows() {
         return rowsOf(batch, find);

@@ -4,11 +4,11 @@ import type { Place } from "../engine/place";
 import type { GridTable } from "../engine/tables";
 import { ApiError, invalid, notImplemented } from "./apiError";
 import { clientObject } from "./clientObject";
-import { locates, placeOn } from "./range";
+import { locates, placeOn } from "./places";
 import { refuseHeadings } from "./refusals";
 import type { Batch } from "./requestContext";
 import { type FindTable, tableOf } from "./table";
-import type { FindSheet } from "./worksheet";
+import type { FindSheet } from "./places";
 
 /** https://learn.microsoft.com/office/dev/add-ins/excel/excel-add-ins-tables */
 export function tablesOf(batch: Batch, ofSheet?: FindSheet): Excel.TableCollection {
@@ -19,7 +19,15 @@ export function tablesOf(batch: Batch, ofSheet?: FindSheet): Excel.TableCollecti
 
   const collection: Excel.TableCollection = clientObject<Excel.TableCollection>(batch, {
     kind: "Excel.TableCollection",
-    read: { items: () => list().map(({ id }) => tableOf(batch, byId(batch, () => id))) },
+    read: {
+      items: () =>
+        list().map(({ id }) =>
+          tableOf(
+            batch,
+            byId(batch, () => id),
+          ),
+        ),
+    },
     members: {
       add: (address, hasHeaders) => {
         let id: string | undefined;
@@ -28,7 +36,10 @@ export function tablesOf(batch: Batch, ofSheet?: FindSheet): Excel.TableCollecti
           const sheetId = ofSheet ?? (() => batch.engine.cells.workbook.getActiveSheet().getSheetId());
           id = await add(batch, locatedPlace(address, sheetId));
         });
-        return tableOf(batch, byId(batch, () => id));
+        return tableOf(
+          batch,
+          byId(batch, () => id),
+        );
       },
       getItem: (name) => tableOf(batch, named(name)),
       getItemOrNullObject: (name) => tableOf(batch, named(name), () => find(name) !== undefined),

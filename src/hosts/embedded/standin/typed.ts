@@ -17,6 +17,7 @@ export function asTyped(value: unknown, format: string): PlainValue {
   if (value.startsWith("'")) return value.slice(1);
   if (NUMBER.test(value.trim())) return Number(value);
   if (/^(?:true|false)$/i.test(value)) return value.toLowerCase() === "true";
-  if (DATE_LIKE.test(value.trim())) throw invalid(`Excel would turn "${value}" into a date. Format the cell as text first.`);
+  if (DATE_LIKE.test(value.trim()))
+    throw invalid(`Excel would turn "${value}" into a date. Format the cell as text first.`);
   return value;
 }

@@ -3,12 +3,11 @@ import { ApiError, invalid } from "./apiError";
 import { clientObject } from "./clientObject";
 import { namesOf } from "./names";
 import { pageLayoutOf } from "./pageLayout";
-import { placeOn, rangeOf } from "./range";
+import { type FindSheet, placeOn } from "./places";
+import { rangeOf } from "./range";
 import { refuseSheetName } from "./refusals";
 import type { Batch } from "./requestContext";
 import { tablesOf } from "./tables";
-
-export type FindSheet = () => string;
 
 /** The size of a new sheet: what lies beyond it cannot be referred to. */
 const ROWS = 3_000;
@@ -18,7 +17,13 @@ const COLUMNS = 52;
 export function worksheetOf(batch: Batch, find: FindSheet, exists?: () => boolean): Excel.Worksheet {
   const { cells } = batch.engine;
   const sheet = () => cells.worksheet(find());
-  const whole = (): Place => ({ sheetId: find(), row: 0, column: 0, rows: sheet().getMaxRows(), columns: sheet().getMaxColumns() });
+  const whole = (): Place => ({
+    sheetId: find(),
+    row: 0,
+    column: 0,
+    rows: sheet().getMaxRows(),
+    columns: sheet().getMaxColumns(),
+  });
 
   const worksheet: Excel.Worksheet = clientObject<Excel.Worksheet>(batch, {
     kind: "Excel.Worksheet",
@@ -33,7 +38,10 @@ export function worksheetOf(batch: Batch, find: FindSheet, exists?: () => boolea
     write: {
       name: (name) => {
         const others = cells.workbook.getSheets().filter((one) => one.getSheetId() !== find());
-        refuseSheetName(name, others.map((one) => one.getSheetName()));
+        refuseSheetName(
+          name,
+          others.map((one) => one.getSheetName()),
+        );
         sheet().setName(name);
       },
       position: (index) => void cells.workbook.moveSheet(sheet(), index),
@@ -75,7 +83,8 @@ export function worksheetOf(batch: Batch, find: FindSheet, exists?: () => boolea
       activate: () => batch.enqueue(worksheet, () => void sheet().activate()),
       delete: () =>
         batch.enqueue(worksheet, () => {
-          if (cells.workbook.getNumSheets() === 1) throw new ApiError("InvalidOperation", "The last sheet cannot be deleted.");
+          if (cells.workbook.getNumSheets() === 1)
+            throw new ApiError("InvalidOperation", "The last sheet cannot be deleted.");
           cells.workbook.deleteSheet(sheet());
         }),
     },
@@ -86,6 +95,9 @@ export function worksheetOf(batch: Batch, find: FindSheet, exists?: () => boolea
 /** Adds a sheet at the end. */
 export function addSheet(batch: Batch, name: string): string {
   const { workbook } = batch.engine.cells;
-  refuseSheetName(name, workbook.getSheets().map((one) => one.getSheetName()));
+  refuseSheetName(
+    name,
+    workbook.getSheets().map((one) => one.getSheetName()),
+  );
   return workbook.create(name, ROWS, COLUMNS).getSheetId();
 }
