@@ -97,7 +97,7 @@ export enum LogUnits {
 /**
  * Net board feet in a log, or in each log of a column, under a log rule.
  * @customfunction LOGSCALE
- * @param diameter Diameter inside bark at the small end, in inches (cm).
+ * @param diameter Diameter inside bark at the small end, in inches (cm); at the middle for the rule Two-thirds of middle diameter.
  * @param length Log length without trim, in feet (m).
  * @param rule Log rule: Doyle, Scribner, Scribner Decimal C, International 1/4, International 1/8, Vermont, or any other that SOURCEOF knows.
  * @param [deduction_pct] Deduction for defect, in percent of the gross scale: 15 for 15 percent. Left out: 0.

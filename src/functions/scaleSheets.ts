@@ -1,6 +1,6 @@
 import { dollarsPerMbf } from "../core/basis/units";
-import { measuredAtSmallEnd } from "../core/log/findLogRule";
 import { grossScale } from "../core/log/grossScale";
+import { measuredAtSmallEnd } from "../core/log/measuredAtSmallEnd";
 import { netScale } from "../core/log/netScale";
 import { asTheRuleDoes } from "../core/log/scaleRounding";
 import { rulePrice as priceByRule } from "../core/value/rulePrice";

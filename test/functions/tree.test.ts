@@ -76,6 +76,12 @@ describe("TREEVOLUME", () => {
     );
   });
 
+  it("refuses a rule that wants another diameter than a tree's logs have", () => {
+    expect(() => treeVolume(column(22), column(1), cell("Two-thirds"))).toThrow(
+      "Two-thirds of middle diameter needs the middle diameter, but here the small end is given.",
+    );
+  });
+
   it("says where the tables end, in the row that lies beyond", () => {
     expect(treeVolume(column(9, 22, 34, 10), column(1, 0.5, 4, 3), TreeVolumeRule.ScribnerDecimalC)).toEqual([
       [notAvailable("The form-class table as published has no value below 10 in DBH. You have 9.")],

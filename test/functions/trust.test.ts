@@ -4,6 +4,7 @@ import { cautions } from "../../src/core/reference/cautions";
 import { RELEASED } from "../../src/core/reference/release";
 import { logRules } from "../../src/core/log/rules";
 import { cubicFormulas } from "../../src/core/log/cubic";
+import { defectKinds } from "../../src/core/log/defects";
 import { topics } from "../../src/core/value/topics";
 import { buildInfo, cautionOf, sourceOf } from "../../src/functions/trust";
 
@@ -29,7 +30,7 @@ describe("SOURCEOF", () => {
     }
   });
 
-  it.each([...logRules, ...cubicFormulas])("$title states its own sources", ({ title, sources }) => {
+  it.each([...logRules, ...cubicFormulas, ...defectKinds])("$title states its own sources", ({ title, sources }) => {
     expect(
       sourceOf(title)
         .slice(1)

@@ -1,6 +1,6 @@
 import { chosen } from "../basis/choices";
-import { InvalidInput } from "../basis/problem";
 import type { LogRule } from "./logRule";
+import { measuredAtSmallEnd } from "./measuredAtSmallEnd";
 import { logRules } from "./rules";
 
 /**
@@ -16,9 +16,3 @@ export const logRule = (text: unknown): LogRule => chosen("Rule", text, logRules
  * @throws InvalidInput when it is none of them, or one that is measured elsewhere
  */
 export const smallEndRule = (text: unknown): LogRule => measuredAtSmallEnd(logRule(text));
-
-/** @throws InvalidInput when the rule wants the diameter of another place */
-export function measuredAtSmallEnd(rule: LogRule): LogRule {
-  if (rule.measuredAt === undefined) return rule;
-  throw new InvalidInput(`${rule.title} needs the ${rule.measuredAt} diameter, but here the small end is given.`);
-}

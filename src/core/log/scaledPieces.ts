@@ -2,6 +2,7 @@ import { inches, type Feet } from "../basis/units";
 import type { Rounder } from "./diameterRounding";
 import type { FelledLog, LogRule, ScaledLog } from "./logRule";
 import { logTaper } from "./logTaper";
+import { measuredAtSmallEnd } from "./measuredAtSmallEnd";
 import { sections } from "./sections";
 import { segments } from "./segments";
 
@@ -15,15 +16,17 @@ import { segments } from "./segments";
  * without it they would all be alike, as its formula has them.
  *
  * @param toWhole what is done with the fraction of a diameter before the rule is asked; left out, nothing
- * @throws InvalidInput when a measure is not a number above 0, or the large end is the thinner one
+ * @throws InvalidInput when a measure is not a number above 0, the large end is the thinner one, or is given
+ *   for a rule that wants the diameter of another place than the small end
  */
 export function scaledPieces(
-  { sections: full, taper: built }: LogRule,
+  rule: LogRule,
   log: FelledLog,
   longest: Feet,
   toWhole?: Rounder,
 ): readonly (readonly ScaledLog[])[] {
   const { diameter, largeEnd, length } = log;
+  const { sections: full, taper: built } = largeEnd === undefined ? rule : measuredAtSmallEnd(rule);
   const own = largeEnd === undefined ? undefined : logTaper(diameter, largeEnd, length);
   const whole = { diameter, length };
   const segmented = length <= longest ? [whole] : segments(whole, longest, own ?? built);

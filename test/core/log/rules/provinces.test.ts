@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { OutOfRange } from "../../../../src/core/basis/problem";
-import { measuredAtSmallEnd } from "../../../../src/core/log/findLogRule";
+import { measuredAtSmallEnd } from "../../../../src/core/log/measuredAtSmallEnd";
 import { britishColumbia } from "../../../../src/core/log/rules/britishColumbia";
 import { inscribedSquare } from "../../../../src/core/log/rules/inscribedSquare";
 import { internationalQuarter } from "../../../../src/core/log/rules/internationalQuarter";
