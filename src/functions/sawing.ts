@@ -1,15 +1,12 @@
-import { shown } from "../core/basis/require";
 import { inches } from "../core/basis/units";
 import { gainFromThinnerKerf, kerfRecovery as recovery } from "../core/lumber/kerfRecovery";
-import type { Placed } from "../core/sawing/bestStack";
-import { sawnBoardFeet } from "../core/sawing/boardSize";
-import type { SawPlan } from "../core/sawing/sawingPattern";
 import { sawPlan as bestPlan } from "../core/sawing/sawPlan";
 import { sawYield as yieldOf } from "../core/sawing/sawYield";
 import { answered, eachCell, spilled } from "./shell/answers";
+import { cutRows } from "./shell/cutRows";
 import { measured, optionalNumber } from "./shell/readings";
 import { sawOrder } from "./shell/sawingArguments";
-import { unitSystem, type UnitSystem } from "./shell/unitSystem";
+import { unitSystem } from "./shell/unitSystem";
 
 /**
  * Ways to open a log that Excel offers while a formula is typed.
@@ -18,6 +15,14 @@ import { unitSystem, type UnitSystem } from "./shell/unitSystem";
 export enum SawingPatternName {
   /** All cuts parallel, the log turned over once near the middle */
   live = "Live",
+  /** Two faces opened, the cant between them turned and sawn through */
+  cant = "Cant",
+  /** Turned by a quarter from face to face, a heart piece left */
+  around = "Around",
+  /** Split into quarters, boards with standing rings */
+  quarter = "Quarter",
+  /** Whichever of these gets the most out of the log */
+  best = "Best",
 }
 
 /**
@@ -87,7 +92,10 @@ export function sawPlan(
       "Value $",
     ];
     const order = sawOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
-    return spilled(header, order ? cutRows(bestPlan(order), system) : [["No log yet"]]);
+    return spilled(
+      header,
+      order ? cutRows(bestPlan(order), system, { pattern: order.pattern.id === "best" }) : [["No log yet"]],
+    );
   });
 }
 
@@ -121,28 +129,4 @@ export function sawYield(
     const { pieces, boardFeet, value, lumber, sawdust, slab } = yieldOf(bestPlan(order));
     return spilled(header, [[pieces, boardFeet, value, lumber, sawdust, slab]]);
   });
-}
-
-/** One row for each cut, and one for the board that is left on the bed after the last. */
-function cutRows(
-  { cuts, lastOnBed, smallEndRaised, priced }: SawPlan,
-  { diameter, distance }: UnitSystem,
-): unknown[][] {
-  const size = (value: number, perOurs: number) => shown(Number((value * perOurs).toFixed(3)));
-  const freed = (board: Placed) => [
-    [size(board.piece.thickness, diameter.perOurs), size(board.piece.width, diameter.perOurs)]
-      .concat(size(board.piece.length, distance.perOurs))
-      .join(" x "),
-    sawnBoardFeet(board.piece),
-    priced ? board.worth : "",
-  ];
-  const raised =
-    smallEndRaised > 0 ? `none, small end raised ${size(smallEndRaised, diameter.perOurs)} ${diameter.name}` : "none";
-  const rows = cuts.map(({ turn, headReading, frees }, i) => [
-    i + 1,
-    i === 0 ? raised : turn,
-    headReading * diameter.perOurs,
-    ...(frees === "slab" ? ["slab", "", ""] : freed(frees)),
-  ]);
-  return [...rows, [cuts.length + 1, "none, left on the bed", "", ...freed(lastOnBed)]];
 }

@@ -34,6 +34,7 @@ describe("SAWPLAN", () => {
       [3, "half turn", 2.125, "slab", "", ""],
       [4, "none", 1, "1 x 10 x 8", 6.667, ""],
       [5, "none, left on the bed", "", "1 x 10 x 8", 6.667, ""],
+      [6, "edge", "", "3 flitches to 10 in", "", ""],
     ]);
   });
 
@@ -94,13 +95,14 @@ describe("SAWPLAN", () => {
     ];
     expect(() => sawPlan([[12]], [[14]], [[16]], boards, 0.09, live, mill)).toThrow("Too long by 2 ft.");
     expect(() => sawPlan([[12]], [[14]], [[16]], boards, 0.09, live, [["Blade width", 2]])).toThrow(
-      "Mill limit should be one of: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board.",
+      "Mill limit should be one of: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, " +
+        "Widest cut, Throat, Edger kerf, Wane allowed.",
     );
   });
 
   it("says what is wrong in a sentence", () => {
-    expect(() => sawPlan([[12]], [[14]], [[16]], boards, 0.09, "Cant" as never)).toThrow(
-      'Pattern should be one of: Live. You have "Cant".',
+    expect(() => sawPlan([[12]], [[14]], [[16]], boards, 0.09, "Gang" as never)).toThrow(
+      'Pattern should be one of: Live, Cant, Around, Quarter, Best. You have "Gang".',
     );
     expect(() => sawPlan([[14]], [[12]], [[16]], boards, 0.09, live)).toThrow("Ends swapped?");
     expect(() => sawPlan([[4]], [[5]], [[16]], [[2, 8]], 0.09, live)).toThrow("No board in your list fits this log.");

@@ -1,6 +1,6 @@
 import { InvalidInput } from "../basis/problem";
-import { requirePositive } from "../basis/require";
-import type { BoardFeet, DollarsPerMbf, Feet, Inches } from "../basis/units";
+import { requireNotNegative, requirePositive } from "../basis/require";
+import type { BoardFeet, Dollars, DollarsPerMbf, Feet, Inches } from "../basis/units";
 import { boardMeasure } from "../lumber/boardMeasure";
 
 /** A board the owner would take off the mill, at the size it is sawn to. */
@@ -9,8 +9,12 @@ export interface BoardSize {
   readonly thickness: Inches;
   /** Free of wane on both faces. [in] */
   readonly width: Inches;
+  /** The only length that is wanted; left out when any length will do. [ft] */
+  readonly length?: Feet;
   /** What 1000 board feet of it are worth; left out when no prices are known. [$/MBF] */
   readonly price?: DollarsPerMbf;
+  /** What one piece is worth whatever its length; takes the place of the price per MBF. [$] */
+  readonly pricePerPiece?: Dollars;
 }
 
 /** A board size at a length. */
@@ -23,20 +27,30 @@ export interface BoardPiece extends BoardSize {
 export const sawnBoardFeet = ({ thickness, width, length }: BoardPiece): BoardFeet =>
   boardMeasure(thickness, width, length);
 
+/** What a plan adds up: dollars when the boards are priced, else board feet. */
+export function worthOf(piece: BoardPiece, priced: boolean): number {
+  const volume = sawnBoardFeet(piece);
+  return priced ? (piece.pricePerPiece ?? (volume * (piece.price ?? 0)) / 1000) : volume;
+}
+
 /**
  * True when the list is priced, so that a plan can go for value instead of board feet.
  *
- * @throws InvalidInput when a size is not above 0, the list is empty, or only part of it is priced
+ * @throws InvalidInput when a measure is not above 0, the list is empty, or only part of it is priced
  */
 export function isPriced(sizes: readonly BoardSize[]): boolean {
   if (sizes.length === 0)
     throw new InvalidInput("Your board list is empty. Give it at least one thickness and width in inches.");
-  for (const { thickness, width } of sizes) {
+  for (const { thickness, width, length, price = 0, pricePerPiece = 0 } of sizes) {
     requirePositive("Board thickness", thickness, "in");
     requirePositive("Board width", width, "in");
+    if (length !== undefined) requirePositive("Board length", length, "ft");
+    requireNotNegative("Board price", price, "$ per MBF");
+    requireNotNegative("Price of a piece", pricePerPiece, "$");
   }
-  const unpriced = sizes.findIndex(({ price }) => price === undefined);
+  const isUnpriced = ({ price, pricePerPiece }: BoardSize) => price === undefined && pricePerPiece === undefined;
+  const unpriced = sizes.findIndex(isUnpriced);
   if (unpriced < 0) return true;
-  if (sizes.every(({ price }) => price === undefined)) return false;
+  if (sizes.every(isUnpriced)) return false;
   throw new InvalidInput(`Give every board in your list a price per MBF, or none. Board ${unpriced + 1} has no price.`);
 }

@@ -1,74 +1,86 @@
-import { inches, type Feet, type Inches } from "../basis/units";
-import { sawnBoardFeet, type BoardPiece, type BoardSize } from "./boardSize";
+import { inches, type Inches } from "../basis/units";
+import { HAIR, type Slot } from "./fill";
+import type { Flitch } from "./flitches";
 import { diameterAt, type SawLog } from "./sawLog";
 
-/** A piece that a log can give, and how far from the pith it may lie. */
-export interface Candidate {
-  readonly piece: BoardPiece;
-  /** Both faces must keep within this distance of the pith, or wane shows. [in] */
-  readonly reach: Inches;
-  /** What the plan adds up: dollars when the boards are priced, else board feet. */
-  readonly worth: number;
+/**
+ * How far wood reaches to the left and to the right of the pith, along the saw planes, where planes square to them were
+ * sawn before; to the bark where none were. The pith lies between the two. [in]
+ */
+export interface Sides {
+  readonly left: number;
+  readonly right: number;
 }
 
-/** Which lengths are kept when a board does not run the whole log. */
-export interface BoardLengths {
-  /** [ft] */
-  readonly shortest: Feet;
-  /** Steps between lengths, counted from the shortest. [ft] */
-  readonly step: Feet;
-}
-
-/** Lets a plan survive the rounding of square roots; far below what any mill can set. [in] */
-export const HAIR = 1e-9;
+export const toTheBark: Sides = { left: -Infinity, right: Infinity };
 
 /**
- * Every piece of the listed sizes that lies somewhere in the log, at each length from the shortest up, and at the
- * log's full length. Shorter ones are trimmed from the small end, where taper leaves wane first, so a piece of
- * length l sees the log's diameter at l from the large end:
+ * Where a flitch may lie in the log: both its faces keep within its reach of the pith, or wane shows.
  *
- *     reach(w, l) = sqrt(D(l)^2 / 4 - w^2 / 4)
+ *     s = max(w / 2, w - n)
+ *     reach = sqrt(D(l)^2 / 4 - s^2) + q t,  at most D(l) / 2
  *
- * A piece is left out when another of its thickness is worth as much and may lie as far out: it can never be missed.
- * Grouped by thickness; within a group, from the narrowest reach (worth most) to the widest.
+ *     w, t, l  width over all, thickness, length                        [in], [in], [ft]
+ *     D(l)     diameter of the log at l from its large end              [in]
+ *     n        distance of the nearer side from the pith                [in]
+ *     s        half of the chord that the outer face needs              [in]
+ *     q        share of the thickness over which wane may show          (0 to 1)
+ *
+ * With the side n cut away, a flitch wider than 2 n lies off the middle, and its other edge meets the bark at w - n.
+ * Undefined when it lies nowhere.
+ */
+export function reachOf(
+  log: SawLog,
+  { width, thickness, length }: Flitch,
+  wane: number,
+  sides: Sides,
+): Inches | undefined {
+  if (width > sides.right - sides.left + HAIR) return undefined;
+  const radius = diameterAt(log, length) / 2;
+  const half = Math.max(width / 2, width - Math.min(0 - sides.left, sides.right));
+  if (half > radius) return undefined;
+  const reach = Math.min(radius, Math.sqrt(radius ** 2 - half ** 2) + wane * thickness);
+  return 2 * reach + HAIR < thickness ? undefined : inches(reach);
+}
+
+/**
+ * The flitches as slots of a stack whose line crosses the pith at 0. One is left out when another of its thickness is
+ * worth as much and may lie as far out: it can never be missed. In a group, from the narrowest reach (worth most) to
+ * the widest.
  */
 export function candidates(
   log: SawLog,
-  sizes: readonly BoardSize[],
-  lengths: BoardLengths,
-  priced: boolean,
-): readonly (readonly Candidate[])[] {
-  const groups = new Map<number, Candidate[]>();
-  for (const size of sizes) {
-    for (const length of lengthsOf(log, lengths)) {
-      const reachSquared = diameterAt(log, length) ** 2 / 4 - size.width ** 2 / 4;
-      if (reachSquared < 0) continue;
-      const reach = inches(Math.sqrt(reachSquared));
-      if (2 * reach + HAIR < size.thickness) continue;
-      const piece = { ...size, length };
-      const volume = sawnBoardFeet(piece);
-      const worth = priced ? (volume * (size.price ?? 0)) / 1000 : volume;
-      groups.set(size.thickness, [...(groups.get(size.thickness) ?? []), { piece, reach, worth }]);
-    }
-  }
-  return [...groups.entries()].sort(([a], [b]) => a - b).map(([, group]) => undominated(group));
+  groups: readonly (readonly Flitch[])[],
+  wane: number,
+  sides: Sides = toTheBark,
+): readonly (readonly Slot<Flitch>[])[] {
+  return groups
+    .map((group) =>
+      undominated(
+        group.flatMap((item) => {
+          const reach = reachOf(log, item, wane, sides);
+          if (reach === undefined) return [];
+          const { thickness, worth, boards } = item;
+          return [{ extent: thickness, low: 0 - reach, high: reach, worth, pieces: boards.length, item }];
+        }),
+      ),
+    )
+    .filter((group) => group.length > 0);
 }
 
-function lengthsOf({ length }: SawLog, { shortest, step }: BoardLengths): readonly Feet[] {
-  const shorter: Feet[] = [];
-  for (let i = 0; shortest + i * step < length - HAIR; i += 1) shorter.push((shortest + i * step) as Feet);
-  return [...shorter, length];
-}
-
-function undominated(group: readonly Candidate[]): readonly Candidate[] {
+function undominated(group: readonly Slot<Flitch>[]): readonly Slot<Flitch>[] {
   const fromWidest = [...group].sort(
     (a, b) =>
-      b.reach - a.reach || b.worth - a.worth || b.piece.length - a.piece.length || a.piece.width - b.piece.width,
+      b.high - a.high ||
+      b.worth - a.worth ||
+      a.pieces - b.pieces ||
+      b.item.length - a.item.length ||
+      a.item.width - b.item.width,
   );
-  const kept: Candidate[] = [];
-  for (const candidate of fromWidest) {
+  const kept: Slot<Flitch>[] = [];
+  for (const slot of fromWidest) {
     const most = kept.at(-1)?.worth ?? 0;
-    if (candidate.worth > most) kept.push(candidate);
+    if (slot.worth > most) kept.push(slot);
   }
   return kept.reverse();
 }

@@ -2,16 +2,25 @@ import type { Choice } from "../basis/choices";
 import { shown } from "../basis/require";
 import type { SawLog } from "./sawLog";
 
-/** Something a mill cannot do; its number is in inches for a diameter, in feet for a distance. */
+/** Something that binds the plan; its number is in inches for a diameter, in feet for a distance. */
 export interface MillLimit extends Choice {
   readonly id: MillLimitId;
-  readonly measure: "diameter" | "distance";
+  readonly measure: "diameter" | "distance" | "percent";
   /** How far a log oversteps the limit; 0 or less when it fits. Left out when the log itself is not concerned. */
   readonly overstep?: (log: SawLog, limit: number) => number;
   readonly sentence?: (amount: string) => string;
 }
 
-export type MillLimitId = "largestDiameter" | "longestLog" | "shortestLog" | "bladeAboveBed" | "shortestBoard";
+export type MillLimitId =
+  | "largestDiameter"
+  | "longestLog"
+  | "shortestLog"
+  | "bladeAboveBed"
+  | "shortestBoard"
+  | "widestCut"
+  | "throat"
+  | "edgerKerf"
+  | "waneAllowed";
 
 /** The limits that were given; one left out does not bind. */
 export type Mill = Readonly<Partial<Record<MillLimitId, number>>>;
@@ -46,6 +55,15 @@ export const millLimits: readonly MillLimit[] = [
     measure: "diameter",
   },
   { id: "shortestBoard", title: "Shortest board", measure: "distance" },
+  { id: "widestCut", title: "Widest cut", aliases: ["Width of cut"], measure: "diameter" },
+  { id: "throat", title: "Throat", aliases: ["Depth above blade", "Depth of cut"], measure: "diameter" },
+  { id: "edgerKerf", title: "Edger kerf", measure: "diameter" },
+  {
+    id: "waneAllowed",
+    title: "Wane allowed",
+    aliases: ["Wane allowed percent of thickness"],
+    measure: "percent",
+  },
 ];
 
 /** Writes a length in the user's unit: "2 ft", "0.6 m". */
@@ -64,4 +82,5 @@ export function whyItDoesNotFit(log: SawLog, mill: Mill, say: SayAmount = imperi
   return reasons.length === 0 ? undefined : reasons.join("; ");
 }
 
-const imperial: SayAmount = (amount, measure) => `${shown(amount)} ${measure === "diameter" ? "in" : "ft"}`;
+const imperialUnits = { diameter: "in", distance: "ft", percent: "%" };
+const imperial: SayAmount = (amount, measure) => `${shown(amount)} ${imperialUnits[measure]}`;

@@ -2,7 +2,7 @@ import { boardFeet, dollars, percent, type BoardFeet, type Dollars, type Percent
 import { sawnBoardFeet } from "./boardSize";
 import type { SawPlan } from "./sawingPattern";
 import { solidVolume } from "./sawLog";
-import { woodBetween } from "./woodBetween";
+import { woodIn } from "./woodIn";
 
 /** What a plan gets out of a log. The three shares are of the log's solid wood and add to 100. */
 export interface SawYield {
@@ -19,19 +19,16 @@ export interface SawYield {
 
 const BOARD_FEET_PER_CUBIC_FOOT = 12;
 
-export function sawYield({ log, kerf, boards, priced }: SawPlan): SawYield {
+export function sawYield({ log, cuts, flitches, priced, worth }: SawPlan): SawYield {
+  const boards = flitches.flatMap((one) => one.boards);
   const tally = boards.reduce((sum, { piece }) => sum + sawnBoardFeet(piece), 0);
   const wood = solidVolume(log);
   const lumber = (100 * tally) / BOARD_FEET_PER_CUBIC_FOOT / wood;
-  const kerfs = boards.map(({ lower }) => woodBetween(log, lower - kerf, lower));
-  const highest = boards.at(-1);
-  const opening = highest ? highest.lower + highest.piece.thickness : 0;
-  const sawdust =
-    (100 * kerfs.reduce<number>((sum, one) => sum + one, woodBetween(log, opening, opening + kerf))) / wood;
+  const sawdust = (100 * cuts.reduce((sum, { kerfIn }) => sum + woodIn(log, kerfIn), 0)) / wood;
   return {
     pieces: boards.length,
     boardFeet: boardFeet(tally),
-    ...(priced && { value: dollars(boards.reduce((sum, { worth }) => sum + worth, 0)) }),
+    ...(priced && { value: dollars(worth) }),
     lumber: percent(lumber),
     sawdust: percent(sawdust),
     slab: percent(100 - lumber - sawdust),

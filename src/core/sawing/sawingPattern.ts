@@ -1,30 +1,27 @@
 import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
-import type { Inches } from "../basis/units";
-import type { Placed } from "./bestStack";
-import type { BoardSize } from "./boardSize";
-import type { BoardLengths } from "./candidates";
 import type { CutList } from "./cutList";
-import type { SawLog } from "./sawLog";
+import type { Edging } from "./flitches";
+import type { Sawing, SawnFlitch } from "./sawnFlitch";
 
 /** A log to be sawn, and what it should be sawn into. Checked before a pattern sees it. */
-export interface SawJob {
-  readonly log: SawLog;
-  readonly sizes: readonly BoardSize[];
-  /** True when every size has a price: then dollars are to be had, not board feet. */
-  readonly priced: boolean;
-  readonly kerf: Inches;
-  readonly lengths: BoardLengths;
+export interface SawJob extends Sawing, Edging {
   /** The lowest the blade can be set above the bed. [in] */
-  readonly bladeAboveBed: Inches;
+  readonly bladeAboveBed: number;
+  /** The thickest piece that passes above the blade; a thicker one must be the last on the bed. [in] */
+  readonly throat: number;
+  /** The widest face that the saw can cut. [in] */
+  readonly widestCut: number;
 }
 
-export interface SawPlan extends CutList {
-  readonly log: SawLog;
-  readonly kerf: Inches;
+export interface SawPlan extends CutList, Sawing {
+  /** Title of the pattern that was followed. */
+  readonly pattern: string;
   readonly priced: boolean;
-  /** From the lowest to the highest before any turn; never empty. */
-  readonly boards: readonly Placed[];
+  /** Every flitch that gives boards, in the order in which they are freed; never empty. */
+  readonly flitches: readonly SawnFlitch[];
+  /** What the plan adds up: dollars when the boards are priced, else board feet. */
+  readonly worth: number;
   /** What the plan is the best of, in a sentence that can be shown. */
   readonly guarantee: string;
 }
@@ -36,3 +33,25 @@ export interface SawingPattern extends Choice {
   /** @throws OutOfRange when no listed board fits, or the mill cannot follow the plan */
   plan(job: SawJob): SawPlan;
 }
+
+/** Puts a plan together from the cuts that follow it. */
+export function planOf(job: SawJob, pattern: string, { cuts, lastOnBed }: CutList, guarantee: string): SawPlan {
+  const freed = cuts.flatMap(({ frees }) => (typeof frees === "string" ? [] : [frees]));
+  const flitches = lastOnBed ? [...freed, lastOnBed] : freed;
+  const { log, kerf, edgerKerf, wane, priced } = job;
+  return {
+    log,
+    kerf,
+    edgerKerf,
+    wane,
+    pattern,
+    priced,
+    cuts,
+    ...(lastOnBed && { lastOnBed }),
+    flitches,
+    worth: flitches.reduce((sum, { flitch }) => sum + flitch.worth, 0),
+    guarantee,
+  };
+}
+
+export const goalOf = ({ priced }: { readonly priced: boolean }): string => (priced ? "more value" : "more board feet");

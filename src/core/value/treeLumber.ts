@@ -2,7 +2,7 @@ import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
 import { boardFeet, type BoardFeet, type Inches } from "../basis/units";
 import type { BoardSize } from "../sawing/boardSize";
-import type { BoardLengths } from "../sawing/candidates";
+import type { BoardLengths } from "../sawing/flitches";
 import { sawPlan } from "../sawing/sawPlan";
 import { sawYield } from "../sawing/sawYield";
 import type { SawingPattern } from "../sawing/sawingPattern";

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { diameterAt, type SawLog } from "../../../src/core/sawing/sawLog";
 import { sawYield } from "../../../src/core/sawing/sawYield";
 import type { SawPlan } from "../../../src/core/sawing/sawingPattern";
-import { board, livePlan, sawLog } from "../../support/sawing";
+import { board, boardsOf, livePlan, sawLog } from "../../support/sawing";
 
 const anyLog = fc
   .record({
@@ -32,9 +32,10 @@ const anyKerf = fc.double({ min: 0.02, max: 0.4, noNaN: true });
  *     sum of w (t + k) <= pi R^2 + k D
  */
 function expectUnderBound(plan: SawPlan, log: SawLog, kerf: number): void {
-  for (const end of new Set(plan.boards.map(({ piece }) => Number(piece.length)))) {
+  const boards = boardsOf(plan);
+  for (const end of new Set(boards.map(({ piece }) => Number(piece.length)))) {
     const diameter = diameterAt(log, end);
-    const taken = plan.boards
+    const taken = boards
       .filter(({ piece }) => piece.length >= end)
       .reduce((sum, { piece }) => sum + piece.width * (piece.thickness + kerf), 0);
     expect(taken).toBeLessThanOrEqual((Math.PI / 4) * diameter ** 2 + kerf * diameter + 1e-6);
@@ -59,7 +60,7 @@ describe("no plan promises more than geometry allows", () => {
         expect(sawdust).toBeGreaterThan(0);
         expect(slab).toBeGreaterThan(0);
         expect(boardFeet).toBeGreaterThan(0);
-        expect(pieces).toBe(plan.boards.length);
+        expect(pieces).toBe(boardsOf(plan).length);
       }),
       { numRuns: 10_000 },
     );

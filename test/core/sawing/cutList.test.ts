@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { inches } from "../../../src/core/basis/units";
-import { cutList } from "../../../src/core/sawing/cutList";
 import { live } from "../../../src/core/sawing/patterns/live";
 import { sawPlan } from "../../../src/core/sawing/sawPlan";
 import { board, inchBoards, livePlan, sawLog } from "../../support/sawing";
@@ -12,11 +11,11 @@ describe("cut list", () => {
   it("counts settings up from the board left on the bed: three inch boards of 10 in from a 10.8-in log", () => {
     // A 10-in face may lie sqrt(5.4^2 - 5^2) = 2.040 in from the pith: 4.079 in hold 3 boards and 2 kerfs, 3.25 in,
     // set in the middle: lower faces at -1.625, -0.5 and 0.625 in from the pith, which lies 5.4 in above the bed.
-    const { cuts, lastOnBed, smallEndRaised } = livePlan(sawLog(10.8, 10.8, 8), [board(1, 10)], KERF);
+    const { cuts, lastOnBed } = livePlan(sawLog(10.8, 10.8, 8), [board(1, 10)], KERF);
     const rows = cuts.map(({ turn, headReading, frees }) => [
       turn,
       headReading.toFixed(3),
-      frees === "slab" ? "slab" : "board",
+      typeof frees === "string" ? frees : "board",
     ]);
     expect(rows).toEqual([
       ["none", "7.025", "slab"], // 0.625 + 1 + 5.4
@@ -24,14 +23,15 @@ describe("cut list", () => {
       ["half turn", "2.125", "slab"], // 1 + 1.125
       ["none", "1.000", "board"],
     ]);
-    expect(lastOnBed.lower).toBeCloseTo(-0.5, 9);
-    expect(smallEndRaised).toBe(0);
+    expect(lastOnBed?.outline.lower).toBeCloseTo(-0.5, 9);
+    expect(cuts[0]?.smallEndRaised).toBe(0);
   });
 
   it("raises the small end by half the taper, so that the pith lies level", () => {
     // The three boards of the log above, full length only: the pith now lies 12.8 / 2 in above the bed.
-    const { smallEndRaised, cuts } = livePlan(sawLog(10.8, 12.8, 8), [board(1, 10)], KERF, false);
-    expect(smallEndRaised).toBeCloseTo(1, 9);
+    const { cuts } = livePlan(sawLog(10.8, 12.8, 8), [board(1, 10)], KERF, false);
+    expect(cuts[0]?.smallEndRaised).toBeCloseTo(1, 9);
+    expect(cuts.find(({ turn }) => turn === "half turn")?.smallEndRaised).toBe(0);
     expect(cuts[0]?.headReading).toBeCloseTo(0.625 + 1 + 6.4, 9);
   });
 
@@ -42,18 +42,17 @@ describe("cut list", () => {
         fc.double({ min: 0, max: 4, noNaN: true }),
         fc.subarray([board(1, 4), board(1.25, 5), board(2, 4), board(2, 8)], { minLength: 1 }),
         (smallEnd, taper, sizes) => {
-          const { cuts, lastOnBed, boards } = livePlan(sawLog(smallEnd, smallEnd + taper, 12), sizes, KERF);
+          const { cuts, lastOnBed, flitches } = livePlan(sawLog(smallEnd, smallEnd + taper, 12), sizes, KERF);
           cuts.forEach(({ headReading, frees, turn }, i) => {
             const before = cuts[i - 1];
             expect(headReading).toBeGreaterThan(0);
-            if (frees !== "slab" && before && turn === "none") {
-              expect(before.headReading - headReading).toBeCloseTo(frees.piece.thickness + KERF, 9);
+            if (typeof frees !== "string" && before && turn === "none") {
+              expect(before.headReading - headReading).toBeCloseTo(frees.flitch.thickness + KERF, 9);
             }
           });
-          expect(cuts.at(-1)?.headReading).toBeCloseTo(lastOnBed.piece.thickness, 9);
-          expect(cuts).toHaveLength(boards.length + 1);
-          const sawn = [...cuts.map(({ frees }) => frees).filter((one) => one !== "slab"), lastOnBed];
-          expect(new Set(sawn.map((one) => one.lower)).size).toBe(boards.length);
+          expect(cuts.at(-1)?.headReading).toBeCloseTo(lastOnBed?.flitch.thickness ?? NaN, 9);
+          expect(cuts).toHaveLength(flitches.length + 1);
+          expect(new Set(flitches.map(({ outline }) => outline.lower)).size).toBe(flitches.length);
         },
       ),
       { numRuns: 300 },
@@ -68,13 +67,12 @@ describe("cut list", () => {
       "The last board stays on the bed, and your blade stops 1 in above it. No board in your list that fits this log is so thick.",
     );
     const { lastOnBed, cuts } = sawPlan({ ...order, sizes: [...thin, board(2, 4)] });
-    expect(lastOnBed.piece.thickness).toBe(2);
+    expect(lastOnBed?.flitch.thickness).toBe(2);
     expect(Math.min(...cuts.map(({ headReading }) => headReading))).toBeGreaterThanOrEqual(1);
   });
 
   it("turns a log with one board in it, so that no cut passes under it", () => {
-    const { boards } = livePlan(sawLog(6, 6, 8), [board(2, 5)], KERF);
-    const { cuts } = cutList(sawLog(6, 6, 8), boards, inches(KERF), inches(0));
+    const { cuts } = livePlan(sawLog(6, 6, 8), [board(2, 5)], KERF);
     expect(cuts.map(({ turn, frees }) => [turn, frees])).toEqual([
       ["none", "slab"],
       ["half turn", "slab"],

@@ -3,7 +3,8 @@ import { InvalidInput, OutOfRange } from "../../../src/core/basis/problem";
 import { inches } from "../../../src/core/basis/units";
 import { faceWidth, lengthOfFace, reachOfFace, slabDepth } from "../../../src/core/sawing/chord";
 import { diameterAt, requireSawLog, solidVolume } from "../../../src/core/sawing/sawLog";
-import { woodBetween } from "../../../src/core/sawing/woodBetween";
+import { outline } from "../../../src/core/sawing/outline";
+import { woodIn } from "../../../src/core/sawing/woodIn";
 import { expectAsPrinted } from "../../support/expectAsPrinted";
 import { numberIn, published } from "../../support/published";
 import { sawLog } from "../../support/sawing";
@@ -12,6 +13,9 @@ const chords = published("sawing/chord.csv");
 const slabs = published("sawing/slabDepth.csv");
 const faces = published("sawing/lengthOfFace.csv");
 const cones = published("sawing/taperedLog.csv");
+
+const woodBetween = (log: ReturnType<typeof sawLog>, lower: number, upper: number) =>
+  woodIn(log, outline(-Infinity, Infinity, lower, upper));
 
 describe("geometry of a log", () => {
   it.each(chords.rows)("a plane $from pith in from the pith of a $diameter-in log opens $face width in", (row) => {

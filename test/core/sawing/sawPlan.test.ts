@@ -6,7 +6,7 @@ import { sawingPatterns } from "../../../src/core/sawing/patterns";
 import { live } from "../../../src/core/sawing/patterns/live";
 import { sawPlan } from "../../../src/core/sawing/sawPlan";
 import { sawYield } from "../../../src/core/sawing/sawYield";
-import { board, inchBoards, livePlan, sawLog } from "../../support/sawing";
+import { board, boardsOf, inchBoards, livePlan, sawLog } from "../../support/sawing";
 
 const order = { log: sawLog(12, 14, 16), sizes: inchBoards(4, 12), kerf: inches(0.09), pattern: live };
 
@@ -47,7 +47,7 @@ describe("a sawing plan", () => {
 
   it("keeps no board shorter than the mill's own shortest", () => {
     const shortest = (mill: { shortestBoard?: number }) =>
-      Math.min(...sawPlan({ ...order, mill }).boards.map(({ piece }) => piece.length));
+      Math.min(...boardsOf(sawPlan({ ...order, mill })).map(({ piece }) => piece.length));
     expect(shortest({})).toBeLessThan(16);
     expect(shortest({ shortestBoard: 12 })).toBeGreaterThanOrEqual(12);
     expect(shortest({ shortestBoard: 16 })).toBe(16);
@@ -64,6 +64,6 @@ describe.each(sawingPatterns)("pattern $title", (pattern) => {
   it("has an id, a source and a plan for a plain log", () => {
     expect(pattern.id).toMatch(/^[a-z]+$/);
     expect(pattern.sources.length).toBeGreaterThan(0);
-    expect(sawPlan({ ...order, pattern }).boards.length).toBeGreaterThan(0);
+    expect(sawPlan({ ...order, pattern }).flitches.length).toBeGreaterThan(0);
   });
 });

@@ -1,19 +1,20 @@
 import { OutOfRange } from "../../basis/problem";
 import { shown } from "../../basis/require";
-import { bestStack } from "../bestStack";
-import { candidates } from "../candidates";
-import { cutList } from "../cutList";
-import type { SawingPattern } from "../sawingPattern";
+import { candidates, toTheBark } from "../candidates";
+import { onBark, sawThrough } from "../cutList";
+import { waysToFill } from "../fill";
+import { flitches } from "../flitches";
+import { goalOf, planOf, type SawingPattern } from "../sawingPattern";
+import { centred, stacked } from "../stack";
 
 /**
  * Live sawing, through and through: all cuts parallel, the log turned over once near the middle [1].
  *
- * The boards follow one another a kerf apart, thicknesses in any order, planes parallel to the pith (split taper).
- * Each flitch is edged to the one listed width and length that is worth most. The plan is the best over all opening
- * positions, see bestStack; an extra skim cut between boards would gain nothing.
- * Not reckoned with: sweep, out-of-round logs, defects, wane allowed on a board, two boards edged from one flitch.
+ * The boards follow one another a kerf apart, thicknesses in any order. The plan is the best over all opening
+ * positions, exactly; an extra skim cut between boards would gain nothing, see stack.ts.
  *
- * @throws OutOfRange when no listed board fits the log, or none that fits is thick enough to be the last on the bed
+ * @throws OutOfRange when no listed board fits the log, none that fits is thick enough to be the last on the bed, or
+ *   the mill cannot cut through the middle of the log
  *
  * [1] M. Campu & R. A. Derczeni, Forests 14: 1137, 2023 (abstract): a small band saw, to half the log, turned, finished
  */
@@ -26,7 +27,7 @@ export const live: SawingPattern = {
       author: "Woodlot Reckoner",
       year: "2026",
       title: "Best stack of parallel boards in a truncated cone, by dynamic programming over exact positions",
-      where: "core/sawing/bestStack; held against independent enumerations in test/core/sawing",
+      where: "core/sawing/fill; held against independent enumerations in test/core/sawing",
       standing: "computed",
     },
     {
@@ -38,23 +39,29 @@ export const live: SawingPattern = {
     },
   ],
 
-  plan({ log, sizes, priced, kerf, lengths, bladeAboveBed }) {
-    const groups = candidates(log, sizes, lengths, priced);
+  plan(job) {
+    const { log, kerf, wane, bladeAboveBed, throat, widestCut } = job;
+    if (log.largeEnd > widestCut) {
+      throw new OutOfRange(
+        `Live sawing cuts through the middle of the log, ${shown(log.largeEnd)} in wide, and your widest cut is ` +
+          `${shown(widestCut)} in.`,
+      );
+    }
+    const groups = candidates(log, flitches(log, job), wane);
     if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
-    const boards = bestStack(groups, kerf, bladeAboveBed);
-    if (boards.length === 0) {
+    const best = waysToFill(groups, kerf, { leastOfOne: bladeAboveBed, mostOfOthers: throat }).at(-1);
+    if (!best?.top) {
       throw new OutOfRange(
         `The last board stays on the bed, and your blade stops ${shown(bladeAboveBed)} in above it. ` +
           "No board in your list that fits this log is so thick.",
       );
     }
-    return {
-      log,
-      kerf,
-      priced,
-      boards,
-      ...cutList(log, boards, kerf, bladeAboveBed),
-      guarantee: `No other set of parallel cuts gives ${priced ? "more value" : "more board feet"} from these board sizes.`,
-    };
+    const cuts = sawThrough(
+      centred(stacked(best, kerf)),
+      { turn: "none", face: "top", sides: toTheBark, ...onBark(log) },
+      job,
+      job,
+    );
+    return planOf(job, "Live", cuts, `No other set of parallel cuts gives ${goalOf(job)} from these board sizes.`);
   },
 };

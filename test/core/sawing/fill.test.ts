@@ -1,18 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { OutOfRange } from "../../../src/core/basis/problem";
-import { feet, inches } from "../../../src/core/basis/units";
-import { bestStack } from "../../../src/core/sawing/bestStack";
 import type { BoardSize } from "../../../src/core/sawing/boardSize";
-import { candidates } from "../../../src/core/sawing/candidates";
 import { diameterAt, type SawLog } from "../../../src/core/sawing/sawLog";
 import { sawYield } from "../../../src/core/sawing/sawYield";
-import { board, livePlan, sawLog } from "../../support/sawing";
+import { board, boardsOf, livePlan, planned, sawLog, type PlanOptions } from "../../support/sawing";
 import { byEnumeration, byGrid } from "../../support/sawingByEnumeration";
 
-const worthOf = (log: SawLog, sizes: readonly BoardSize[], kerf: number): number => {
+const worthOf = (log: SawLog, sizes: readonly BoardSize[], kerf: number, options: PlanOptions = {}): number => {
   try {
-    return livePlan(log, sizes, kerf, false).boards.reduce((sum, { worth }) => sum + worth, 0);
+    return planned(log, sizes, kerf, { shortBoards: false, ...options }).worth;
   } catch (problem) {
     if (problem instanceof OutOfRange) return 0;
     throw problem;
@@ -51,13 +48,8 @@ describe("the best stack of several thicknesses", () => {
     fc.assert(
       fc.property(mixedSizes(true), fc.double({ min: 4, max: 8.5, noNaN: true }), (sizes, diameter) => {
         const log = sawLog(diameter, diameter, 12);
-        const boards = bestStack(
-          candidates(log, sizes, { shortest: log.length, step: feet(2) }, true),
-          inches(0.125),
-          inches(2),
-        );
-        const worth = boards.reduce((sum, one) => sum + one.worth, 0);
-        expect(worth).toBeCloseTo(byEnumeration(log, sizes, 0.125, 2), 6);
+        const worth = worthOf(log, sizes, 0.125, { mill: { bladeAboveBed: 2 } });
+        expect(worth).toBeCloseTo(byEnumeration(log, sizes, 0.125, { thickOne: 2 }), 6);
       }),
       { numRuns: 100 },
     );
@@ -81,7 +73,7 @@ describe("the best stack of several thicknesses", () => {
   it("saws two planks of 2 x 4 from a 7-in log, since three would show wane", () => {
     // A 4-in face may lie sqrt(3.5^2 - 2^2) = 2.872 in from the pith: room for 5.745 in, two planks take 4.125.
     const plan = livePlan(sawLog(7, 7, 8), [board(2, 4)], 0.125);
-    expect(plan.boards).toHaveLength(2);
+    expect(boardsOf(plan)).toHaveLength(2);
     expect(sawYield(plan).boardFeet).toBeCloseTo(10.667, 3); // 2 x 2 x 4 x 8 / 12
   });
 
@@ -91,14 +83,14 @@ describe("the best stack of several thicknesses", () => {
       [board(1, 6), board(2, 6)],
       [board(2, 6), board(1, 6)],
     ]) {
-      const { boards } = livePlan(sawLog(6.5, 6.5, 8), sizes, 0.1);
+      const boards = boardsOf(livePlan(sawLog(6.5, 6.5, 8), sizes, 0.1));
       expect(boards.map(({ piece }) => Number(piece.thickness))).toEqual([2]);
     }
   });
 
   it("prefers one plank to two boards worth the same, though the two would leave more room", () => {
     // 0.9 + 0.1 + 0.9 = 1.9 in of boards at $1000 against 2 in at $900: 2 x 0.9 x 1000 = 2 x 900.
-    const { boards } = livePlan(sawLog(6.5, 6.5, 8), [board(0.9, 6, 1000), board(2, 6, 900)], 0.1);
+    const boards = boardsOf(livePlan(sawLog(6.5, 6.5, 8), [board(0.9, 6, 1000), board(2, 6, 900)], 0.1));
     expect(boards.map(({ piece }) => Number(piece.thickness))).toEqual([2]);
   });
 
@@ -120,17 +112,20 @@ describe("the best stack of several thicknesses", () => {
         fc.double({ min: 0, max: 6, noNaN: true }),
         (sizes, diameter, taper) => {
           const log = sawLog(diameter, diameter + taper, 16);
-          const { boards } = livePlan(log, sizes, 0.1);
+          const { flitches } = livePlan(log, sizes, 0.1);
+          const stack = [...flitches].sort((a, b) => a.outline.lower - b.outline.lower);
           const play = { down: Infinity, up: Infinity };
-          boards.forEach(({ lower, piece }, i) => {
-            const radius = diameterAt(log, piece.length) / 2;
-            const upper = lower + piece.thickness;
-            const reach = Math.sqrt(radius ** 2 - (piece.width / 2) ** 2);
-            expect(Math.hypot(Math.max(0 - lower, upper), piece.width / 2)).toBeLessThanOrEqual(radius + 1e-7);
+          stack.forEach(({ flitch, outline: { lower, upper }, boards }, i) => {
+            const radius = diameterAt(log, flitch.length) / 2;
+            const reach = Math.sqrt(radius ** 2 - (flitch.width / 2) ** 2);
+            for (const { outline } of boards) {
+              const corner = Math.hypot(Math.max(0 - lower, upper), Math.max(0 - outline.left, outline.right));
+              expect(corner).toBeLessThanOrEqual(radius + 1e-7);
+            }
             play.down = Math.min(play.down, lower + reach);
             play.up = Math.min(play.up, reach - upper);
-            const above = boards[i + 1];
-            if (above) expect(above.lower - upper).toBeCloseTo(0.1, 9);
+            const above = stack[i + 1];
+            if (above) expect(above.outline.lower - upper).toBeCloseTo(0.1, 9);
           });
           expect(play.down).toBeCloseTo(play.up, 6);
         },

@@ -1,0 +1,39 @@
+import { OutOfRange } from "../../basis/problem";
+import { HAIR } from "../fill";
+import type { SawingPattern, SawPlan } from "../sawingPattern";
+import { around } from "./around";
+import { cant } from "./cant";
+import { live } from "./live";
+import { quarter } from "./quarter";
+
+/** Of patterns worth the same, the earlier one is followed: it needs fewer turns. */
+const compared: readonly SawingPattern[] = [live, cant, around, quarter];
+
+/**
+ * Whichever pattern gets the most out of the log. So it is never below any of them.
+ *
+ * @throws OutOfRange with the reason of the first pattern, when none has a plan
+ */
+export const best: SawingPattern = {
+  id: "best",
+  title: "Best",
+  aliases: ["Best of all", "Any"],
+  sources: compared.flatMap(({ sources }) => sources),
+
+  plan(job) {
+    const reasons: OutOfRange[] = [];
+    const plans = compared.flatMap((pattern): SawPlan[] => {
+      try {
+        return [pattern.plan(job)];
+      } catch (problem) {
+        if (!(problem instanceof OutOfRange)) throw problem;
+        reasons.push(problem);
+        return [];
+      }
+    });
+    const [first, ...others] = plans;
+    if (!first) throw reasons[0] as OutOfRange;
+    const chosen = others.reduce((one, other) => (other.worth > one.worth * (1 + HAIR) ? other : one), first);
+    return { ...chosen, guarantee: `The best of all patterns. ${chosen.guarantee}` };
+  },
+};

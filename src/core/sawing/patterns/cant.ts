@@ -1,0 +1,122 @@
+import { OutOfRange } from "../../basis/problem";
+import { bestCant, sidesOfCant, type Cant } from "../bestCant";
+import { toTheBark, type Sides } from "../candidates";
+import { onBark, onSawnFace, openFace, sawThrough, type CutList } from "../cutList";
+import { flitches } from "../flitches";
+import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
+import { diameterAt } from "../sawLog";
+import { centred, moved, playOf, stacked, stackedUnder, upperFace, upsideDown, type Stacked } from "../stack";
+import { firstFaceFrom } from "../widestCut";
+
+/**
+ * Cant sawing: two opposite faces are opened, side boards sawn from both, and the cant between them is turned on edge
+ * and sawn through. Its boards come off at their width where the cant reaches its full width, so the edger is needed
+ * for side boards and for boards near the bark only. A beam is a listed size like any other: it stays in the cant, with
+ * boards sawn off its two other sides. The cant is as thick as some listed board is wide, and holds the pith.
+ *
+ * Live sawing is not among its plans: that has no cant. "Best" compares the two.
+ *
+ * @throws OutOfRange when no listed board fits the log, or the mill's limits leave no cant
+ */
+export const cant: SawingPattern = {
+  id: "cant",
+  title: "Cant",
+  aliases: ["Cant sawing"],
+  sources: [
+    {
+      author: "Woodlot Reckoner",
+      year: "2026",
+      title: "Best cant with its side boards in a truncated cone, by dynamic programming over exact positions",
+      where: "core/sawing/bestCant; held against independent enumerations in test/core/sawing",
+      standing: "computed",
+    },
+    {
+      author: "The trade",
+      year: "",
+      title: "Cant sawing",
+      where: "two opposite faces first, then the cant is turned and sawn into boards or left as a beam",
+      standing: "common practice",
+    },
+  ],
+
+  plan(job) {
+    const { log, sizes, throat, bladeAboveBed, widestCut } = job;
+    const groups = flitches(log, job);
+    if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
+    const thicknesses = [...new Set(sizes.map(({ width }) => width))]
+      .filter((width) => width <= Math.min(log.smallEnd, widestCut) && width >= bladeAboveBed)
+      .sort((a, b) => b - a);
+    const facesFrom = firstFaceFrom(log, widestCut);
+    const best = bestCant(
+      {
+        thicknesses,
+        inside: groups,
+        outside: groups.filter(([first]) => first && first.thickness <= throat),
+        bladeAboveBed,
+        throat,
+        facesFrom,
+      },
+      job,
+    );
+    if (!best) throw new OutOfRange("No cant that holds the pith can be sawn from this log with this mill.");
+    const guarantee =
+      "No other cant as thick as a listed board is wide, with the pith in it, " +
+      `gives ${goalOf(job)} from these board sizes, its side boards counted.`;
+    return planOf(job, "Cant", cutsOf(best, facesFrom, job), guarantee);
+  },
+};
+
+function cutsOf(best: Cant, facesFrom: number, job: SawJob): CutList {
+  const { log, kerf } = job;
+  const { thickness } = best;
+  const inside = centred(stacked(best.inside, kerf));
+  const under = stackedUnder(best.under, best.offset - thickness / 2, kerf);
+  const over = stackedUnder(best.over, 0 - best.offset - thickness / 2, kerf);
+  const by = halfThePlay(best, under, over, inside, facesFrom, job);
+  const offset = best.offset + by;
+  const lowerFace = offset - thickness / 2;
+  const upperFaceOfCant = offset + thickness / 2;
+
+  const bark: Sides = toTheBark;
+  const top = openFace(
+    upsideDown(moved(over, 0 - by)),
+    upperFaceOfCant,
+    { turn: "none", face: "top", sides: bark, ...onBark(log) },
+    job,
+  );
+  const bottom = openFace(
+    upsideDown(moved(under, by)),
+    0 - lowerFace,
+    { turn: "half turn", face: "bottom", sides: bark, ...onSawnFace(upperFaceOfCant) },
+    job,
+  );
+  const onEdge = {
+    turn: "quarter turn",
+    face: "right",
+    sides: sidesOfCant(thickness, offset),
+    ...onBark(log),
+  } as const;
+  const through = sawThrough(inside, onEdge, job, job);
+  return { ...through, cuts: [...top, ...bottom, ...through.cuts] };
+}
+
+/** How far the cant and its side boards are moved together, so that they have equal play up and down. */
+function halfThePlay(
+  { thickness, offset }: Cant,
+  under: readonly Stacked[],
+  over: readonly Stacked[],
+  inside: readonly Stacked[],
+  facesFrom: number,
+  { log, wane }: SawJob,
+): number {
+  const offsets = inside.map((one) => {
+    const { width, length, thickness: board } = one.flitch;
+    const outer = Math.max(0, Math.max(0 - one.lower, upperFace(one)) - wane * board);
+    const chord = Math.sqrt(Math.max(0, (diameterAt(log, length) / 2) ** 2 - outer ** 2));
+    return chord - width + thickness / 2;
+  });
+  const farthest = Math.min(thickness / 2 - facesFrom, ...offsets);
+  const down = Math.max(0 - farthest - offset, playOf(under).down);
+  const up = Math.min(farthest - offset, 0 - playOf(over).down);
+  return (down + up) / 2;
+}

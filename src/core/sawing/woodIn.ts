@@ -1,0 +1,45 @@
+import { cubicFeet, type CubicFeet } from "../basis/units";
+import type { Outline } from "./outline";
+import { diameterAt, type SawLog } from "./sawLog";
+
+/** Slices along the log for Simpson's rule; 64 leave an error under 0.001 % of the log (a choice of ours). */
+const SLICES = 64;
+
+/**
+ * Wood of a log inside a rectangle of its end view that runs along the pith, such as the wood that one kerf turns into
+ * sawdust. A side of the rectangle may be infinite, where the cut runs through the bark.
+ *
+ *     V = integral over the length of A(x) dx
+ *     A = Q(right, upper) - Q(left, upper) - Q(right, lower) + Q(left, lower)
+ *
+ *     Q(u, v)  area of the circle left of u and below v  [in2]
+ */
+export function woodIn(log: SawLog, { left, right, lower, upper }: Outline): CubicFeet {
+  const area = (slice: number) => {
+    const radius = diameterAt(log, (log.length * slice) / SLICES) / 2;
+    const corner = (u: number, v: number) => cornerArea(radius, u, v);
+    return corner(right, upper) - corner(left, upper) - corner(right, lower) + corner(left, lower);
+  };
+  let sum = area(0) + area(SLICES);
+  for (let slice = 1; slice < SLICES; slice += 1) sum += area(slice) * (slice % 2 === 1 ? 4 : 2);
+  return cubicFeet((sum * log.length) / (3 * SLICES) / 144);
+}
+
+/**
+ * Area of a circle left of u and below v.
+ *
+ *     S(u) = (u sqrt(R^2 - u^2) + R^2 asin(u / R)) / 2,   c = sqrt(R^2 - v^2),   m = u held between -c and c
+ *     v < 0:   Q = S(m) + S(c) + v (m + c)
+ *     v >= 0:  Q = 2 (S(u) + S(R)) - (S(m) + S(c) - v (m + c))
+ */
+function cornerArea(radius: number, right: number, upper: number): number {
+  const within = (value: number, most: number) => Math.max(0 - most, Math.min(most, value));
+  const half = (u: number) =>
+    (u * Math.sqrt(Math.max(0, radius ** 2 - u ** 2)) + radius ** 2 * Math.asin(u / radius)) / 2;
+  const u = within(right, radius);
+  const v = within(upper, radius);
+  const chord = Math.sqrt(radius ** 2 - v ** 2);
+  const m = within(u, chord);
+  const cut = half(m) + half(chord);
+  return v < 0 ? cut + v * (m + chord) : 2 * (half(u) + half(radius)) - cut + v * (m + chord);
+}
