@@ -16,11 +16,11 @@ export const millCells = limits.map((row) => [row[mill.limit], row[mill.value] ?
 export const pattern = "Live" as never;
 
 /** Every plot of the demo was visited, so all are counted. */
-export const countedPlots = columnOf(plots, plot.plot) as any[][];
-export const plotColumn = columnOf(trees, tree.plot) as any[][];
-export const speciesColumn = columnOf(trees, tree.species) as any[][];
-export const dbhColumn = columnOf(trees, tree.dbh) as any[][];
-export const logsColumn = columnOf(trees, tree.logs) as any[][];
+export const countedPlots = columnOf(plots, plot.plot);
+export const plotColumn = columnOf(trees, tree.plot);
+export const speciesColumn = columnOf(trees, tree.species);
+export const dbhColumn = columnOf(trees, tree.dbh);
+export const logsColumn = columnOf(trees, tree.logs);
 const sound = trees.map((row) => 1 - Number(row[tree.cull] ?? 0) / 100);
 const stays = trees.map((row) => row[tree.take] === "No");
 

@@ -18,7 +18,7 @@ import * as demo from "./demoColumns";
 
 const { settings, trees, plots, logs, species: speciesList } = demoContent;
 const confidence = settings.confidence;
-const summary = (dbh: any[][], volume: any[][]) =>
+const summary = (dbh: unknown[][], volume: unknown[][]) =>
   standSummary(
     demo.plotColumn,
     dbh,
@@ -62,7 +62,7 @@ describe("the demo's tally", () => {
       demo.dbhColumn,
       demo.logsColumn,
       demo.countedPlots,
-      demo.columnOf(speciesList, species.code) as any[][],
+      demo.columnOf(speciesList, species.code),
       settings.minDbh,
       settings.maxDbh,
     );
@@ -76,7 +76,7 @@ describe("the demo's computed columns", () => {
     ["lumber", demo.lumberColumn],
     ["trees per acre", demo.perAcreColumn],
   ])("%s is a number above 0 for each of the 132 trees", (_, column) => {
-    expect(numbers(column).filter((value) => (value as number) > 0)).toHaveLength(132);
+    expect(numbers(column).filter((value) => value > 0)).toHaveLength(132);
   });
 
   it("leaves seed trees and young trees out of the harvest, and takes cull off", () => {
@@ -146,7 +146,7 @@ describe("the demo's answers", () => {
     ];
     for (const table of tables) expect(isClean(table)).toBe(true);
     const [perPlot] = tables;
-    const volumes = (perPlot ?? []).slice(1).map((row) => [row[4]]) as any[][];
+    const volumes = (perPlot ?? []).slice(1).map((row): unknown[] => [row[4]]);
     expect(volumes).toHaveLength(14);
     expect(marginOfError(volumes, confidence)).toBeCloseTo(all[4]?.[2] as number, 6);
     expect(morePlots(volumes, settings.target, confidence)).toBeGreaterThanOrEqual(0);
@@ -156,7 +156,7 @@ describe("the demo's answers", () => {
     for (const row of logs) {
       const [small, large, length, deduction] = [log.smallEnd, log.largeEnd, log.length, log.deduction].map(
         (heading) => [[row[heading] ?? null]],
-      ) as [any[][], any[][], any[][], any[][]];
+      ) as [unknown[][], unknown[][], unknown[][], unknown[][]];
       expect(logScale(small, length, settings.rule as never, deduction)[0]?.[0]).toBeGreaterThan(0);
       const answer = sawYield(small, large, length, demo.boardCells, settings.kerf, demo.pattern, demo.millCells);
       expect(answer[1]?.[1]).toBeGreaterThan(0);
@@ -182,7 +182,7 @@ describe("the demo's answers", () => {
     expect(net[0]?.[0]).toBeCloseTo((sawn[0]?.[0] as number) - 300 * boards - costs, 6);
     expect(breakEvenPrice(270 * volume, costs + 300 * boards, boards)).toBeGreaterThan(0);
     const ranked = compareWays([["a"], ["b"], ["c"]], [[1], [2], [3]], [[0], [1], [2]], [[2], [3], [4]]);
-    expect(ranked.map((row) => row[4])).toEqual([
+    expect(ranked.map((row): unknown => row[4])).toEqual([
       "Rank",
       "Too close to call",
       "Too close to call",

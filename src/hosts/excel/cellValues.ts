@@ -6,7 +6,8 @@ export const toExcel = (value: CellValue | undefined): string | number | boolean
 /** A value as Office.js gives it: a blank comes as "". */
 export function fromExcel(value: unknown): CellValue {
   if (value === "" || value === null || value === undefined) return null;
-  return typeof value === "number" || typeof value === "boolean" ? value : String(value);
+  if (typeof value === "number" || typeof value === "boolean" || typeof value === "string") return value;
+  throw new TypeError("Excel gave a cell value of a kind that was not asked for.");
 }
 
 export const isFormula = (cell: unknown): cell is string => typeof cell === "string" && cell.startsWith("=");

@@ -55,8 +55,12 @@ export function cellsFromCorner({ values, formulas, numberFormat, rowIndex, colu
     ...before,
     ...row.map((value, c): CopiedCell => {
       const formula = formulas[r]?.[c];
-      const format = String(numberFormat[r]?.[c] ?? BLANK.format);
-      return { value: fromExcel(value), format, ...(isFormula(formula) && { formula }) };
+      const format = numberFormat[r]?.[c];
+      return {
+        value: fromExcel(value),
+        format: typeof format === "string" ? format : BLANK.format,
+        ...(isFormula(formula) && { formula }),
+      };
     }),
   ]);
   return [...above, ...rows];

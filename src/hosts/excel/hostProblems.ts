@@ -23,8 +23,8 @@ export function asHostProblem(problem: unknown): unknown {
       "Something in this workbook already has the name of a new sheet, table or cell. Open a new workbook, then try again.",
     );
   }
-  const said = (problem as { readonly message?: unknown }).message ?? "";
-  return new HostProblem("refused", `The spreadsheet could not do this (${code}). ${String(said)}`.trim());
+  const { message: said = "" } = problem as { readonly message?: string };
+  return new HostProblem("refused", `The spreadsheet could not do this (${code}). ${said}`.trim());
 }
 
 export const busy = () =>

@@ -7,10 +7,11 @@ export const actionOf = (view: ViewName): string => `show${view.charAt(0).toUppe
 /** Lets the buttons of the ribbon open the pane at their view. */
 export function associateRibbon(pane: PaneHandle): void {
   for (const view of Object.keys(viewTitles) as ViewName[]) {
-    Office.actions.associate(actionOf(view), async (event?: Office.AddinCommands.Event) => {
-      await Office.addin.showAsTaskpane();
-      pane.show(view);
-      event?.completed();
+    Office.actions.associate(actionOf(view), (event?: Office.AddinCommands.Event) => {
+      void Office.addin.showAsTaskpane().then(() => {
+        pane.show(view);
+        event?.completed();
+      });
     });
   }
 }

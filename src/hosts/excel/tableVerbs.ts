@@ -65,13 +65,13 @@ export const tableVerbs: TableVerbs = {
 async function look(table: Excel.Table, context: Excel.RequestContext) {
   const header = table.getHeaderRowRange().load("values");
   const firstRow = table.getHeaderRowRange().getOffsetRange(1, 0).load("formulas");
-  const count = table.rows.getCount();
+  const body = table.getDataBodyRange().load("rowCount");
   await context.sync();
   return {
     headings: textsOf(header),
     firstRow,
     formulas: (firstRow.formulas[0] ?? []) as unknown[],
-    count: count.value,
+    count: body.rowCount,
   };
 }
 

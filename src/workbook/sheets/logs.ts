@@ -1,4 +1,4 @@
-import { logRules } from "../../core/log/rules";
+import { logRules, menuRules } from "../../core/log/rules";
 import { call, column, lookedUp, thisRow } from "../formula";
 import { formats } from "../formats";
 import type { ColumnPlan, SheetPlan } from "../plan";
@@ -32,7 +32,7 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
       heading(
         "A6",
         { formula: `="Log "&${PICKED}&", picked on the sheet Sawing, by every log rule"` },
-        logRules.length,
+        menuRules.length,
       ),
     ],
     tables: [{ name: LOGS, at: "A11", columns: logColumns(content), rows: content.logs }],
@@ -43,6 +43,7 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
         formula: `=IF(${PICKED}="","",${call("LOGSCALERULES", ofPicked(log.smallEnd), ofPicked(log.length), ofPicked(log.deduction))})`,
         rows: 2,
         columns: logRules.length,
+        headings: menuRules.length,
         headingLines: 3,
         formats: new Array<string>(logRules.length).fill(formats.volume),
       },

@@ -139,7 +139,7 @@ function settingsOf({ settings, invented }: WorkbookContent): readonly Setting[]
       value: settings.rule,
       unit: "",
       comment: "For trees and logs alike. Prices per MBF belong to one rule.",
-      rule: list(rules, `One of: ${rules.join(", ")}.`),
+      rule: { kind: "list", choices: rules, strict: false, message: `Usually one of: ${rules.join(", ")}.` },
     },
     {
       name: named.formClass,

@@ -53,16 +53,16 @@ function usesOfExcel(): readonly Use[] {
     {
       ...ts.sys,
       onUnRecoverableConfigFileDiagnostic: (problem) => {
-        throw new Error(String(problem.messageText));
+        throw new Error(ts.flattenDiagnosticMessageText(problem.messageText, " "));
       },
     },
   );
   const options = config?.options ?? {};
   const host = ts.createCompilerHost(options);
-  const { getSourceFile, fileExists } = host;
-  host.fileExists = (name) => name === TOO_NEW || fileExists(name);
+  const plain = ts.createCompilerHost(options);
+  host.fileExists = (name) => name === TOO_NEW || plain.fileExists(name);
   host.getSourceFile = (name, version) =>
-    name === TOO_NEW ? ts.createSourceFile(name, tooNewText, version) : getSourceFile(name, version);
+    name === TOO_NEW ? ts.createSourceFile(name, tooNewText, version) : plain.getSourceFile(name, version);
 
   const program = ts.createProgram([...files, TOO_NEW], options, host);
   const checker = program.getTypeChecker();
