@@ -19,6 +19,7 @@ export const functionNames = [
   "TREEVOLUME",
   "TREELOGS",
   "TREELUMBER",
+  "BUCKPLAN",
   "FORMCLASS",
   "STEMVOLUME",
   "STEMDIAMETER",

@@ -1,21 +1,18 @@
-import { textOf } from "../core/basis/choices";
 import { InvalidInput } from "../core/basis/problem";
 import { shown } from "../core/basis/require";
 import { feet } from "../core/basis/units";
 import { barkSides, insideBark as insideOfBark } from "../core/tree/national/barkSides";
-import { divisionOf } from "../core/tree/national/divisions";
-import { naturalStand, standOrigins } from "../core/tree/national/standOrigins";
 import { LOWEST, stemDiameter as diameterOf } from "../core/tree/national/stemDiameter";
-import { LEAST_HEIGHT, MOST_HEIGHT, stemEquations, type Stand } from "../core/tree/national/stemEquations";
+import { MOST_HEIGHT, stemEquations } from "../core/tree/national/stemEquations";
 import { stemParts, wholeWood } from "../core/tree/national/stemParts";
 import { stemVolume as volumeOf } from "../core/tree/national/stemVolume";
 import { treeWeight as weightOf } from "../core/tree/national/treeWeight";
 import { aboveGroundDry, treeWeights } from "../core/tree/national/treeWeights";
 import { answered, eachCell } from "./shell/answers";
+import { standOf, totalHeight } from "./shell/heightTrees";
 import { chosenOr, measuredDbh, measuredIn } from "./shell/measuredIn";
-import { oneText } from "./shell/readings";
 import { speciesReading } from "./shell/speciesReading";
-import { unitSystem, type UnitSystem } from "./shell/unitSystem";
+import { unitSystem } from "./shell/unitSystem";
 
 /**
  * Parts of a stem.
@@ -81,14 +78,6 @@ export enum StemUnits {
   /** Centimeters, meters, cubic meters, kilograms. */
   Metric = "metric",
 }
-
-const totalHeight = (given: unknown, { distance }: UnitSystem) =>
-  measuredIn(given, "Height", distance, feet, LEAST_HEIGHT, MOST_HEIGHT);
-
-const standOf = (division: unknown, origin: unknown): Stand => ({
-  division: divisionOf(textOf(oneText(division, "Division"))),
-  origin: chosenOr("Origin", origin, standOrigins, naturalStand),
-});
 
 /**
  * Cubic feet in the stem of a tree by its total height, after the national volume equations of the Forest Service.

@@ -59,6 +59,7 @@ import { sources as treeHeight } from "../tree/treeHeight";
 import { sources as treeLogs } from "../tree/treeLogs";
 import { sources as treeVolume } from "../tree/treeVolume";
 import { sources as breakEvenPrice } from "./breakEvenPrice";
+import { sources as buckPlan } from "./buckPlan";
 import { sources as compareWays } from "./compareWays";
 import { sources as homeSawnNet } from "./homeSawnNet";
 import { sources as rulePrice } from "./rulePrice";
@@ -121,6 +122,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   TREEVOLUME: treeVolume,
   TREELOGS: treeLogs,
   TREELUMBER: [...treeLumber, ...treeLogs, ...sawing],
+  BUCKPLAN: [...buckPlan, ...stemDiameter, ...rules],
   FORMCLASS: formClass,
   STEMVOLUME: stemVolume,
   STEMDIAMETER: stemDiameter,

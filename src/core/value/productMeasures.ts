@@ -1,0 +1,40 @@
+import { OutOfRange } from "../basis/problem";
+import type { Feet, Inches } from "../basis/units";
+import { grossScale } from "../log/grossScale";
+import type { LogRule } from "../log/logRule";
+
+/** A log as it lies in a standing stem. */
+export interface StemLog {
+  /** Inside bark, where it is cut off at the top. [in] */
+  readonly smallEnd: Inches;
+  /** Trim left out. [ft] */
+  readonly length: Feet;
+  /** Wood in that length, by the stem curve. [ft3] */
+  readonly wood: () => number;
+}
+
+/** How a product is measured for its price. */
+export interface ProductMeasure {
+  readonly unit: "bf" | "ft3";
+  /** How much of the unit its price is for. */
+  readonly perPrice: number;
+  /** Volume of a log; undefined where the rule has no value for it. */
+  volume(log: StemLog): number | undefined;
+}
+
+/** Board feet as the rule gives and rounds them, at a price per thousand. */
+export const byRule = (rule: LogRule): ProductMeasure => ({
+  unit: "bf",
+  perPrice: 1000,
+  volume({ smallEnd, length }) {
+    try {
+      return grossScale(rule, { diameter: smallEnd, length });
+    } catch (problem) {
+      if (problem instanceof OutOfRange) return undefined;
+      throw problem;
+    }
+  },
+});
+
+/** Cubic feet of wood, at a price for one. */
+export const byWood: ProductMeasure = { unit: "ft3", perPrice: 1, volume: ({ wood }) => wood() };
