@@ -50,7 +50,7 @@ describe("softwood timbers", () => {
 
   it("come in whole inches from 5 up", () => {
     expect(() => softwoodTimber.dressed(inches(4), dry)).toThrow(OutOfRange);
-    expect(() => softwoodTimber.dressed(inches(6.5), dry)).toThrow("It has whole inches from 5 up.");
+    expect(() => softwoodTimber.dressed(inches(7.5), dry)).toThrow("It has whole inches from 5 up.");
   });
 });
 

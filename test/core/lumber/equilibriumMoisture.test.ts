@@ -48,6 +48,14 @@ it("agrees with the equation in Fahrenheit to 0.02 everywhere below 95 %, and ri
 });
 
 it.each([
+  [68, 50, 9.2711],
+  [122, 80, 14.2831],
+  [32, 20, 4.6142],
+])("is worked out the same at %f F and %f % by another programme: %f %", (temperature, humidity, moisture) => {
+  expectAsPrinted(settled(temperature, humidity), moisture, 0.0001);
+});
+
+it.each([
   [29.9, 50],
   [140, 55],
   [70, 4],
