@@ -49,16 +49,16 @@ const shellFiles = async () => {
 };
 
 /**
- * A menu of log rules in a shell names some of them, for the vendor's generator; the built one offers them all, so that
- * a new rule is added in one place.
+ * A menu of log rules in a shell names some of them, for the vendor's generator; the built one offers all that belong in
+ * menus, so that a new rule is added in one place.
  */
-async function offerEveryRule(enums) {
-  const { logRules } = await tsImport("./src/core/log/rules/index.ts", import.meta.url);
+async function offerMenuRules(enums) {
+  const { logRules, menuRules } = await tsImport("./src/core/log/rules/index.ts", import.meta.url);
   const titles = new Set(logRules.map((rule) => rule.title));
   for (const menu of enums) {
     if (!menu.values.every((value) => titles.has(value.stringValue))) continue;
     const tooltips = new Map(menu.values.map((value) => [value.stringValue, value.tooltip]));
-    menu.values = logRules.map(({ id, title }) => ({ name: id, stringValue: title, tooltip: tooltips.get(title) ?? title }));
+    menu.values = menuRules.map(({ id, title }) => ({ name: id, stringValue: title, tooltip: tooltips.get(title) ?? title }));
   }
 }
 
@@ -68,7 +68,7 @@ async function functionMetadata(files) {
   if (errors.length > 0) throw new Error(errors.join("; "));
   const metadata = JSON.parse(metadataJson);
   for (const one of metadata.functions) one.description = one.description.replace(/\s+/g, " ");
-  await offerEveryRule(metadata.enums ?? []);
+  await offerMenuRules(metadata.enums ?? []);
   return `${JSON.stringify(metadata, null, 1)}\n`;
 }
 

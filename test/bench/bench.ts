@@ -4,12 +4,13 @@ import { pageRatios } from "./page";
 import { printed } from "./ratio";
 import { sizes } from "./sizes";
 import { standSummaryRatios } from "./standSummary";
+import { threeRulesRatios } from "./tallyThreeRules";
 import { treeVolumeRatios } from "./treeVolume";
 
 /** Speed as ratios measured side by side in one run; needs a build in dist/. */
 console.log("| What | Ours | The other | Ratio | Aim, or less |");
 console.log("| --- | ---: | ---: | ---: | ---: |");
-for (const measure of [logScaleRatios, treeVolumeRatios, standSummaryRatios, pageRatios]) {
+for (const measure of [logScaleRatios, threeRulesRatios, treeVolumeRatios, standSummaryRatios, pageRatios]) {
   for (const one of await measure()) console.log(printed(one));
 }
 
