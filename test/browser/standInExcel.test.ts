@@ -61,7 +61,9 @@ describe("the stand-in for Excel", () => {
       ["Key", "Feet"],
       [1, 2],
     ]);
-    expect(await batch((context, sheet) => (sheet.tables.add("A10:B11", true), context.sync()))).toBeUndefined();
+    expect(
+      await batch((context, sheet) => ((sheet.tables.add("A10:B11", true).name = "Undone"), context.sync())),
+    ).toBeUndefined();
     expect(await batch((context, sheet) => (sheet.tables.add("B11:C12", true), context.sync()))).toBe(
       "InvalidArgument",
     );
@@ -161,6 +163,38 @@ describe("the stand-in for Excel", () => {
       return heard;
     });
     expect(told).toEqual(["A6:B6"]);
+  });
+
+  it("takes back an appended row, and a deleted one, in one step of undo", async () => {
+    const table = () => open.page.evaluate(() => woodlotPage.read("Strict!A10:B13"));
+    const undo = async () => {
+      await open.page.evaluate(() => woodlotPage.select("Strict!H1"));
+      await open.page.waitForTimeout(200);
+      await open.page.keyboard.press("Control+z");
+      await open.page.waitForTimeout(300);
+    };
+    const before = await table();
+    await batch((context, sheet) => {
+      sheet.tables.getItem("Undone").rows.add(undefined, [[2, 5]]);
+      return context.sync();
+    });
+    expect(await table()).not.toEqual(before);
+    await undo();
+    expect(await table()).toEqual(before);
+    await batch((context, sheet) => {
+      sheet.tables.getItem("Undone").rows.add(undefined, [[2, 5]]);
+      return context.sync();
+    });
+    const longer = await table();
+    await batch((context, sheet) => {
+      sheet.tables.getItem("Undone").rows.getItemAt(0).delete();
+      return context.sync();
+    });
+    expect(await table()).not.toEqual(longer);
+    await undo();
+    expect(await table()).toEqual(longer);
+    const rows = await open.page.evaluate(() => woodlotPage.tables().find(({ sheet }) => sheet === "Strict")?.rows);
+    expect(rows).toBe(2);
   });
 
   it("says no to newer parts of Excel than it stands in for", async () => {

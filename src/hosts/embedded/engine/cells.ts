@@ -1,4 +1,4 @@
-import { CellValueType, type ICellData, type Nullable } from "@univerjs/core";
+import { CellValueType, type ICellData, IUndoRedoService, type Nullable } from "@univerjs/core";
 import { SetRangeValuesMutation, SetStyleCommand, SetWorksheetColWidthMutation } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { meet, type Zone } from "../../../workbook/address";
@@ -9,6 +9,8 @@ export type PlainValue = string | number | boolean;
 
 /** Reads and writes the cells of the one open workbook. */
 export class Cells {
+  private inOneStep = false;
+
   constructor(private readonly spreadsheet: Spreadsheet) {}
 
   /** Each cell at full precision: what was typed or calculated, or else what a neighbour's answer spilled into it. */
@@ -76,6 +78,19 @@ export class Cells {
 
   setRowHeight({ sheetId, row, rows }: Place, pixels: number): void {
     this.worksheet(sheetId).setRowHeightsForced(row, rows, pixels);
+  }
+
+  /** Makes one step of undo of all that is done meanwhile. */
+  async asOneStep(work: () => Promise<void>): Promise<void> {
+    if (this.inOneStep) return work();
+    this.inOneStep = true;
+    const step = this.spreadsheet.injector.get(IUndoRedoService).__tempBatchingUndoRedo(this.workbook.getId());
+    try {
+      await work();
+    } finally {
+      step.dispose();
+      this.inOneStep = false;
+    }
   }
 
   /** Runs one of the grid's own commands on the open workbook. */

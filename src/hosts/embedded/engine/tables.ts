@@ -53,10 +53,12 @@ export class Tables {
   async append(table: GridTable, rows: readonly (readonly (PlainValue | null)[])[]): Promise<void> {
     const { place } = table;
     const below: Place = { ...place, row: place.row + place.rows, rows: rows.length };
-    if (!this.cells.blank(below)) await this.shift("sheet.command.insert-range-move-down", below);
     const formulas = this.columnFormulas(table);
-    this.cells.write(below, (i, j) => cellData(rows[i]?.[j] ?? formulas[j] ?? ""));
-    await this.extend(table, rows.length);
+    await this.cells.asOneStep(async () => {
+      if (!this.cells.blank(below)) await this.shift("sheet.command.insert-range-move-down", below);
+      this.cells.write(below, (i, j) => cellData(rows[i]?.[j] ?? formulas[j] ?? ""));
+      await this.extend(table, rows.length);
+    });
   }
 
   /** Takes rows that already stand below the table into it. */
@@ -83,8 +85,10 @@ export class Tables {
       this.cells.write(row, () => cellData(""));
       return;
     }
-    await this.shift("sheet.command.delete-range-move-up", row);
-    await this.resize(table, place.rows - 1);
+    await this.cells.asOneStep(async () => {
+      await this.shift("sheet.command.delete-range-move-up", row);
+      await this.resize(table, place.rows - 1);
+    });
   }
 
   at(sheetId: string, row: number, column: number): GridTable | undefined {
