@@ -1,6 +1,7 @@
 import type { WorkbookHost } from "../../workbook/host";
 import { copyWorkbook } from "./copyVerb";
 import { excelRun } from "./excelRun";
+import { asHostProblem } from "./hostProblems";
 import { laySheets } from "./laySheets";
 import { nameVerbs } from "./nameVerbs";
 import { selectPlace } from "./selectVerb";
@@ -15,5 +16,11 @@ export const excelHost = (): WorkbookHost => ({
   watch: watchWorkbook,
   select: selectPlace,
   copy: copyWorkbook,
-  openCopy: (base64) => Excel.createWorkbook(base64),
+  openCopy: async (base64) => {
+    try {
+      await Excel.createWorkbook(base64);
+    } catch (problem) {
+      throw asHostProblem(problem);
+    }
+  },
 });

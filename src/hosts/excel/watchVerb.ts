@@ -16,9 +16,10 @@ export async function watchWorkbook(onChange: () => void): Promise<() => void> {
   });
   return () => {
     clearTimeout(timer);
-    void Excel.run(handler.context, async (context) => {
+    // The handler goes with the pane in any case, so a workbook that is busy just now is no trouble.
+    Excel.run(handler.context, async (context) => {
       handler.remove();
       await context.sync();
-    });
+    }).catch(() => undefined);
   };
 }
