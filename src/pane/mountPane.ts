@@ -66,7 +66,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
       said: "",
       problem: "",
       question: undefined,
-      welcomed: true,
+      firstWords: "seen",
     });
     focus(root.querySelector("#tally-line") ? "tally-line" : "pane-title");
   };

@@ -59,8 +59,8 @@ export interface PaneState {
   readonly busy: string;
   /** The last thing told to a screen reader. */
   readonly said: string;
-  /** True once the first words were read or skipped. */
-  readonly welcomed: boolean;
+  /** The first words are shown while there is no cruise, until they were seen; and when one asks for them. */
+  readonly firstWords: "unseen" | "seen" | "asked";
   readonly plan: PlanForm;
   readonly tally: TallyState;
   readonly check: CheckState;
@@ -80,7 +80,7 @@ export const firstState: PaneState = {
   question: undefined,
   busy: "",
   said: "",
-  welcomed: false,
+  firstWords: "unseen",
   plan: usualPlan,
   tally: { plot: "", text: "", editing: undefined, pending: [], removing: [], held: undefined },
   check: { showAccepted: false, explaining: "", reason: "" },

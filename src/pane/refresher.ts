@@ -26,8 +26,8 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       store.set({ job: job ?? "none", unread: "" });
       if (!job) return;
       onJob(job);
-      const [stand, comparison] = await Promise.all([readStand(host), readComparison(host)]);
-      store.set({ stand, comparison });
+      store.set({ stand: await readStand(host) });
+      store.set({ comparison: await readComparison(host) });
     } catch (problem) {
       store.set({ unread: sentence(problem) });
     }

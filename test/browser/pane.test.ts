@@ -232,6 +232,18 @@ describe("when the workbook refuses", () => {
   });
 });
 
+describe("the first words", () => {
+  it("are skipped with a button, and come again from the menu", async () => {
+    const { page, close } = await open({ book: "none" });
+    await page.getByText("Skip").click();
+    await page.getByText("Next: plan how many points to take").waitFor();
+    await page.click("#pane-menu");
+    await page.getByText("First words again").click();
+    await page.getByText("Turn a tally into a stand estimate").waitFor();
+    await close();
+  });
+});
+
 describe("the echo", () => {
   it("stands below the line within a tenth of a second, and is announced politely", async () => {
     const { page, close } = await open();

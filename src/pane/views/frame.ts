@@ -89,7 +89,7 @@ const menu = (pane: Pane) =>
           type="button"
           @click=${() => {
             pane.go("home");
-            pane.set({ welcomed: false });
+            pane.set({ firstWords: "asked" });
           }}
         >
           First words again

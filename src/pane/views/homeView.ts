@@ -8,9 +8,9 @@ import { openDemo } from "../plan/openDemo";
 
 /** The whole job as a road of steps, each with how far it is, and one button for the next of them. */
 export function homeView(pane: Pane) {
-  const { job, stand, comparison, welcomed } = pane.state;
+  const { job, stand, comparison, firstWords: words } = pane.state;
   if (job === undefined) return pane.state.unread ? html`${nothing}` : waiting("Reading the workbook");
-  if (!welcomed && job === "none") return firstWords(pane);
+  if (words === "asked" || (words === "unseen" && job === "none")) return firstWords(pane);
   const road = roadOf(job, stand, comparison);
   return html`
     ${job === "none" ? nothing : html`<p class="job">${jobTitle(job)}</p>`}
@@ -37,7 +37,12 @@ const firstWords = (pane: Pane) =>
     <p class="lead">Turn a tally into a stand estimate with its margin.</p>
     <p>Plan how many points to take, type what you measured, and see what the stand holds - and how sure you can be.</p>
     ${actionButton({ label: "Start a cruise", kind: "main", onPress: () => pane.go("plan") })} ${demoButton(pane)}
-    ${actionButton({ label: "Skip", kind: "quiet", onPress: () => pane.set({ welcomed: true }) })}
+    ${actionButton({ label: "Skip", kind: "quiet", onPress: () => skip(pane) })}
   </div>`;
+
+function skip(pane: Pane): void {
+  pane.set({ firstWords: "seen" });
+  pane.focus("pane-title");
+}
 
 const demoButton = (pane: Pane) => actionButton({ label: "Open the demo", onPress: () => void openDemo(pane) });

@@ -46,12 +46,18 @@ export function logsView(pane: Pane) {
   `;
 }
 
-const total = (logs: readonly SavedLog[], of: "net" | "lumber") => logs.reduce((sum, log) => sum + (log[of] ?? 0), 0);
+/** The sum of what is known, and how many logs it leaves out. */
+function total(logs: readonly SavedLog[], of: "net" | "lumber"): string {
+  const known = logs.map((log) => log[of]).filter((value) => value !== null);
+  const lacking = logs.length - known.length;
+  if (known.length === 0) return "not known yet";
+  return `${figure(known.reduce((sum, value) => sum + value, 0))} bf${lacking > 0 ? ` without ${lacking} of them` : ""}`;
+}
 
 const scaled = ({ logs, rule }: Job) =>
   html`<p class="answer">
-      <strong>${logs.length} ${logs.length === 1 ? "log" : "logs"}</strong>: ${figure(total(logs, "net"))} bf net by
-      ${rule}, ${figure(total(logs, "lumber"))} bf of lumber
+      <strong>${logs.length} ${logs.length === 1 ? "log" : "logs"}</strong>
+      <br />Net scale by ${rule}: ${total(logs, "net")} <br />Lumber: ${total(logs, "lumber")}
     </p>
     ${dataTable(
       "Scaled logs, in board feet",
