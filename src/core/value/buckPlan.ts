@@ -48,8 +48,8 @@ export interface BuckedLog {
 }
 
 /** Most lengths that all products together may be cut in, so that an answer never takes long: a choice of ours. */
-const MOST_LENGTHS = 500;
-const SHORTEST_STEP = 0.25; // ft
+const MOST_LENGTHS = 200;
+export const SHORTEST_STEP = feet(0.3); // a tenth of a meter is a little more
 /** Cuts that lie closer than this are the same cut: it only mends how sums are rounded. [ft] */
 const SAME_CUT = 1e-6;
 

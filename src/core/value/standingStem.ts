@@ -1,7 +1,6 @@
 import type { Feet } from "../basis/units";
-import { insideBark } from "../tree/national/barkSides";
 import { requireHeightTree, type HeightTree, type StemEquations } from "../tree/national/stemEquations";
-import { cumulativeShare } from "../tree/national/taper";
+import { cumulativeShare, stemDiameterAt } from "../tree/national/taper";
 import type { Stem } from "./buckPlan";
 
 /**
@@ -11,11 +10,13 @@ import type { Stem } from "./buckPlan";
  */
 export function standingStem(equations: StemEquations, tree: HeightTree): Stem {
   requireHeightTree(tree);
+  const { height } = tree;
+  const { shapeInside } = equations;
   const wood = equations.wood(tree);
-  const woodBelow = (h: Feet) => wood * cumulativeShare(h, tree.height, equations.shapeInside);
+  const woodBelow = (h: Feet) => wood * cumulativeShare(h, height, shapeInside);
   return {
-    height: tree.height,
-    diameterAt: (h) => insideBark.diameter(equations, tree, h),
+    height,
+    diameterAt: (h) => stemDiameterAt(h, height, wood, shapeInside),
     woodBetween: (from, to) => woodBelow(to) - woodBelow(from),
   };
 }

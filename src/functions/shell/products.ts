@@ -3,7 +3,7 @@ import { InvalidInput } from "../../core/basis/problem";
 import { feet, inches } from "../../core/basis/units";
 import { smallEndRule } from "../../core/log/findLogRule";
 import { logRules } from "../../core/log/rules";
-import type { Product } from "../../core/value/buckPlan";
+import { SHORTEST_STEP, type Product } from "../../core/value/buckPlan";
 import { byRule, byWood, type ProductMeasure } from "../../core/value/productMeasures";
 import { BadRows } from "./columns";
 import { boundsIn } from "./measuredIn";
@@ -64,7 +64,7 @@ function productOf(row: readonly unknown[], name: string, units: UnitSystem): Pr
   const smallestEnd = inches(measure(1, "Smallest small end", diameter, 1, 80));
   const shortest = feet(measure(2, "Shortest length", distance, 1, 100));
   const longest = feet(measure(3, "Longest length", distance, 1, 100));
-  const step = feet(measure(4, "Length step", distance, 0.25, 100));
+  const step = feet(measure(4, "Length step", distance, SHORTEST_STEP, 100));
   const soldBy = chosen("Rule", row[5], waysOfSelling);
   const price = blank(row[6]) ? 0 : boundedNumber(row[6], "Price", { unit: "$", low: 0, high: 1e6 });
   return {
