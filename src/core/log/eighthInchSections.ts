@@ -60,11 +60,12 @@ export function eighthInchWorking({ diameter, length }: ScaledLog): readonly Ste
   for (let k = 0; k * SECTION < length; k += 1) {
     const top = diameter + k * TAPER;
     const share = Math.min(1, length / SECTION - k);
+    const whole = sum`${OF_SQUARE} * ${top} ^ 2 - ${OF_TOP} * ${top}`;
     const place = `Section ${k + 1}${share < 1 ? ", a short one" : ""}`;
     steps.push(
       { sum: sum`${diameter} + ${k} * ${TAPER}`, meaning: `${place}: its top diameter`, value: top, unit: "in" },
       {
-        sum: sum`(${OF_SQUARE} * ${top} ^ 2 - ${OF_TOP} * ${top}) * ${share}`,
+        sum: share < 1 ? `(${whole}) * ${shown(share)}` : whole,
         meaning: `${place}: its lumber`,
         value: share * section(top),
         unit: "bf",
