@@ -4,9 +4,10 @@ import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { viewTitles, type ViewName } from "../../src/pane/views/viewNames";
-import { chromium } from "../support/chromium";
+
 import type { Harness } from "./pane/harness";
 import { startPaneServer, type PaneServer } from "./pane/paneServer";
+import { launchBrowser } from "./support/page";
 
 const views = Object.keys(viewTitles) as ViewName[];
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -14,7 +15,7 @@ const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 let server: PaneServer;
 let browser: Browser;
 beforeAll(async () => {
-  [server, browser] = await Promise.all([startPaneServer(), chromium()]);
+  [server, browser] = await Promise.all([startPaneServer(), launchBrowser()]);
 });
 afterAll(async () => {
   await browser.close();
