@@ -58,7 +58,11 @@ async function offerMenuRules(enums) {
   for (const menu of enums) {
     if (!menu.values.every((value) => titles.has(value.stringValue))) continue;
     const tooltips = new Map(menu.values.map((value) => [value.stringValue, value.tooltip]));
-    menu.values = menuRules.map(({ id, title }) => ({ name: id, stringValue: title, tooltip: tooltips.get(title) ?? title }));
+    menu.values = menuRules.map(({ id, title }) => ({
+      name: id,
+      stringValue: title,
+      tooltip: tooltips.get(title) ?? title,
+    }));
   }
 }
 
