@@ -1,6 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { measureTos } from "../../src/core/cruise/measureTo";
-import { gridSpacing, plotRadius, plotRadiusFactor, PlanUnits, RadiusTo } from "../../src/functions/plan";
+import { plotGuides } from "../../src/core/cruise/plotsByAcres";
+import {
+  bafOptions,
+  gridPoints,
+  gridSpacing,
+  plotRadius,
+  plotRadiusFactor,
+  plotsByAcres,
+  PlanUnits,
+  PlotGuideName,
+  RadiusTo,
+} from "../../src/functions/plan";
 
 /** A text or number as a cell may hold it, whatever the argument is meant to be. */
 const cell = (value: unknown) => value as never;
@@ -59,9 +70,83 @@ describe("PLOTRADIUSFACTOR", () => {
   });
 });
 
+describe("PLOTSBYACRES", () => {
+  it("follows the guide that is named, the least one when none is", () => {
+    expect(plotsByAcres(32)).toBe(10);
+    expect(plotsByAcres(32, PlotGuideName.Teaching)).toBe(32);
+    expect(plotsByAcres([["32"]], cell("nrcs"))).toBe(10);
+  });
+
+  it("says where a guide stops", () => {
+    expect(() => plotsByAcres(201, PlotGuideName.Teaching)).toThrow(
+      expect.objectContaining({ code: "#N/A", message: "This rule stops at 200 acres." }),
+    );
+    expect(() => plotsByAcres("")).toThrow("Acres needs a number in ac, but the cell is blank.");
+    expect(() => plotsByAcres(32, cell("Mine"))).toThrow(
+      'Guide should be one of: NRCS minimum, Teaching rule. You have "Mine".',
+    );
+  });
+});
+
+describe("BAFOPTIONS", () => {
+  it("has the trees to expect at a point of a stand of 95 ft2/ac", () => {
+    const table = bafOptions(95);
+    expect(table[0]).toEqual(["BAF ft2/ac", "Trees per point", "Note"]);
+    expect(table.slice(1, 5).map(([baf, trees]) => [baf, Math.round((trees as number) * 10) / 10])).toEqual([
+      [5, 19],
+      [10, 9.5],
+      [15, 6.3],
+      [20, 4.8],
+    ]);
+    expect(table.slice(1).map(([, , note]) => note as string)).toEqual([
+      "More than 8: many trees to check",
+      "More than 8: many trees to check",
+      "4 to 8 trees: as taught",
+      "4 to 8 trees: as taught",
+      "Fewer than 4: few trees to average",
+      "Fewer than 4: few trees to average",
+    ]);
+  });
+
+  it("has metric gauges for metric stands", () => {
+    const table = bafOptions(24, PlanUnits.Metric);
+    expect([table[0]?.[0], table[3]]).toEqual(["BAF m2/ha", [3, 8, "4 to 8 trees: as taught"]]);
+  });
+});
+
+describe("GRIDPOINTS", () => {
+  it("walks a grid of 4 lines by 3 points", () => {
+    const table = gridPoints(1320, 1056, 315.5, 90, 140);
+    expect(table[0]).toEqual(["Point", "East", "North"]);
+    expect(table.slice(1)).toHaveLength(12);
+    expect(table[4]).toEqual([4, 405.5, 771]);
+    expect(table.at(-1)).toEqual([12, 1036.5, 140]);
+  });
+
+  it("starts half a spacing in when it is not told where", () => {
+    expect(gridPoints(200, 100, 100)).toEqual([
+      ["Point", "East", "North"],
+      [1, 50, 50],
+      [2, 150, 50],
+    ]);
+    expect(gridPoints(200, 100, 100, 0, "")).toEqual(gridPoints(200, 100, 100));
+  });
+
+  it("says what is wrong", () => {
+    expect(() => gridPoints(100, 100, 500)).toThrow(
+      expect.objectContaining({ code: "#N/A", message: "No point falls inside; use a smaller spacing." }),
+    );
+    expect(() => gridPoints(900, 900, 100, 150)).toThrow("Start x should be between 0 and 100. You have 150.");
+    expect(() => gridPoints("", 100, 50)).toThrow("Width needs a number, but the cell is blank.");
+  });
+});
+
 describe("the menus that a formula offers", () => {
   it("hold every place where a distance may end", () => {
     expect(Object.values(RadiusTo)).toEqual(measureTos.map(({ title }) => title));
+  });
+  it("hold every printed guide", () => {
+    expect(Object.values(PlotGuideName)).toEqual(plotGuides.map(({ title }) => title));
   });
   it("hold both unit systems", () => expect(Object.values(PlanUnits)).toEqual(["imperial", "metric"]));
 });
