@@ -42,7 +42,7 @@ export const plot = {
   check: "Check",
 } as const;
 
-export const species = { code: "Code", name: "Name", formClass: "Form class" } as const;
+export const species = { code: "Code", name: "Name" } as const;
 
 export const log = {
   log: "Log",

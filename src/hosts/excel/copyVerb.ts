@@ -1,4 +1,4 @@
-import { addressOf, zoneAt, type Zone } from "../../workbook/address";
+import { addressOf, zoneAt } from "../../workbook/address";
 import type { CopiedCell, CopiedSheet } from "../../workbook/host";
 import { workbookNames } from "../../workbook/tables";
 import { fromExcel, isFormula } from "./cellValues";
@@ -72,4 +72,4 @@ export function sheetOf(address: string): string {
   return sheet.replace(/^'(.*)'$/, "$1").replaceAll("''", "'");
 }
 
-const onSheet = (address: string): string => addressOf(zoneAt(address) satisfies Zone);
+const onSheet = (address: string): string => addressOf(zoneAt(address));
