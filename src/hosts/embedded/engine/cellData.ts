@@ -1,5 +1,5 @@
 import { CellValueType, type ICellData } from "@univerjs/core";
-import type { PlainValue } from "./cells";
+import type { PlainValue } from "./plainValue";
 
 /** What to store so that a cell holds this value or formula and nothing of what it held before. Its looks stay. */
 export function cellData(value: PlainValue): ICellData {

@@ -1,11 +1,11 @@
-import { CellValueType, type ICellData, IUndoRedoService, type Nullable } from "@univerjs/core";
+import { type ICellData, IUndoRedoService, type Nullable } from "@univerjs/core";
 import { SetRangeValuesMutation, SetStyleCommand, SetWorksheetColWidthMutation } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { meet, type Zone } from "../../../workbook/address";
+import { cellMatrix } from "./cellMatrix";
 import { fromEngine, type Place, toEngine } from "./place";
+import { holdsValue, type PlainValue, plainValue } from "./plainValue";
 import type { Spreadsheet } from "./spreadsheet";
-
-export type PlainValue = string | number | boolean;
 
 /** Reads and writes the cells of the one open workbook. */
 export class Cells {
@@ -19,7 +19,7 @@ export class Cells {
     const spilled = this.spilledInto(place.sheetId);
     return grid(place, (row, column) => {
       const own = sheet.getCellRaw(row, column);
-      return plain(holdsValue(own) ? own : spilled?.[row]?.[column]);
+      return plainValue(holdsValue(own) ? own : spilled?.[row]?.[column]);
     });
   }
 
@@ -50,7 +50,7 @@ export class Cells {
 
   /** Changes what cells hold, in one step that can be undone; a cell for which nothing is given stays as it is. */
   write(place: Place, cell: (row: number, column: number) => ICellData | undefined): void {
-    const value = matrixOf(place, cell);
+    const value = cellMatrix(place, cell);
     if (!value) return;
     const params = { unitId: this.workbook.getId(), subUnitId: place.sheetId, value };
     this.spreadsheet.api.syncExecuteCommand("sheet.command.set-range-values", params);
@@ -61,7 +61,7 @@ export class Cells {
    * without a formula makes the engine forget the formulas of those cells.
    */
   dress(place: Place, style: (row: number, column: number) => ICellData["s"]): void {
-    const cellValue = matrixOf(place, (i, j) => {
+    const cellValue = cellMatrix(place, (i, j) => {
       const s = style(i, j);
       return s === undefined ? undefined : { s };
     });
@@ -154,30 +154,6 @@ export class Cells {
     const cells = this.spreadsheet.formulaData.getArrayFormulaCellData()[this.workbook.getId()]?.[sheetId];
     return cells as Partial<Record<number, Partial<Record<number, ICellData>>>> | undefined;
   }
-}
-
-/** Cells by their row and column on the sheet; undefined when there are none. */
-function matrixOf(place: Place, cell: (row: number, column: number) => ICellData | undefined) {
-  const matrix: Record<number, Record<number, ICellData>> = {};
-  for (let i = 0; i < place.rows; i += 1) {
-    const line: Record<number, ICellData> = {};
-    for (let j = 0; j < place.columns; j += 1) {
-      const data = cell(i, j);
-      if (data) line[place.column + j] = data;
-    }
-    if (Object.keys(line).length > 0) matrix[place.row + i] = line;
-  }
-  return Object.keys(matrix).length > 0 ? matrix : undefined;
-}
-
-const holdsValue = (cell: Nullable<ICellData>): boolean => cell?.v != null || cell?.p != null;
-
-function plain(cell: Nullable<ICellData>): PlainValue {
-  if (cell?.p && cell.v == null) return (cell.p.body?.dataStream ?? "").replace(/\r\n$/, "");
-  if (cell?.v == null) return "";
-  if (cell.t === CellValueType.BOOLEAN) return Boolean(Number(cell.v));
-  if (cell.t === CellValueType.NUMBER) return Number(cell.v);
-  return cell.v;
 }
 
 const grid = <T>({ row, column, rows, columns }: Zone, cell: (row: number, column: number) => T): T[][] =>

@@ -1,7 +1,9 @@
 import type { ICellData } from "@univerjs/core";
 import { type ITableInfoWithUnitId, SetSheetTableMutation } from "@univerjs/sheets-table";
-import type { Cells, PlainValue } from "./cells";
+import type { Cells } from "./cells";
+import type { PlainValue } from "./plainValue";
 import { cellData } from "./cellData";
+import { headingWidth } from "./headingWidth";
 import { contains, fromEngine, type Place, toEngine } from "./place";
 import { BANDED } from "./tableThemes";
 
@@ -130,7 +132,7 @@ export class Tables {
     const [headings = []] = this.cells.values({ ...place, rows: 1 });
     for (const [j, heading] of headings.entries()) {
       const column = place.column + j;
-      const wanted = widthOfHeading(String(heading));
+      const wanted = headingWidth(String(heading));
       if (sheet.getColumnWidth(column) < wanted)
         await this.cells.setColumnWidth({ ...place, column, columns: 1 }, wanted);
     }
@@ -143,16 +145,6 @@ export class Tables {
   private async shift(command: string, place: Place): Promise<void> {
     await this.cells.run(command, { subUnitId: place.sheetId, range: toEngine(place) });
   }
-}
-
-const ARROW = 30; // pixels, with the cell's own edges
-
-/** Pixels that a heading takes, measured as the grid draws it. */
-function widthOfHeading(heading: string): number {
-  const pen = document.createElement("canvas").getContext("2d");
-  if (!pen) return 0;
-  pen.font = "bold 11pt Arial";
-  return Math.ceil(pen.measureText(heading).width) + ARROW;
 }
 
 const asGridTable = ({ id, name, range, subUnitId }: ITableInfoWithUnitId): GridTable => ({

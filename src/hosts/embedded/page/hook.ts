@@ -1,6 +1,7 @@
 import { zoneAt } from "../../../workbook/address";
 import type { Calculation } from "../engine/calculation";
-import type { Cells, PlainValue } from "../engine/cells";
+import type { Cells } from "../engine/cells";
+import type { PlainValue } from "../engine/plainValue";
 import type { Place } from "../engine/place";
 import type { Tables } from "../engine/tables";
 

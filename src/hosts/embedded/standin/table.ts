@@ -1,5 +1,5 @@
 import { cellData } from "../engine/cellData";
-import type { PlainValue } from "../engine/cells";
+import type { PlainValue } from "../engine/plainValue";
 import type { Place } from "../engine/place";
 import type { GridTable } from "../engine/tables";
 import { BANDED, PLAIN } from "../engine/tableThemes";

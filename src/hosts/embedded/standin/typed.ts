@@ -1,4 +1,4 @@
-import type { PlainValue } from "../engine/cells";
+import type { PlainValue } from "../engine/plainValue";
 import { invalid } from "./apiError";
 
 const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
