@@ -49,6 +49,20 @@ describe("the packed tables", () => {
     }
   });
 
+  it("keep the coefficients that print itself gives to three digits as they are printed", () => {
+    const short = printedSpeciesRows.filter(({ row }) => Object.values(row).some((cell) => /E-/.test(cell)));
+    expect(short.map((printed) => `${printed.table} ${printed.row.SPCD} ${printed.row.DIVISION}`)).toEqual([
+      "barkVolume 12 130",
+      "barkVolume 108 M330",
+      "barkVolume 131 M230",
+      "barkVolume 202 240",
+      "barkVolume 242 340",
+      "barkVolume 330 M220",
+      "barkVolume 330 ",
+    ]);
+    expect(coefficientRow("barkVolume", findSpecies("202"), "240", naturalStand).a).toBe(3.19e-5);
+  });
+
   it("know sums that were taken from the tables apart from any program of ours", () => {
     const sum = (table: string, name: string) =>
       printedSpeciesRows
