@@ -1,7 +1,16 @@
 import type { CellValue, PlannedCell } from "../../workbook/plan";
 
-/** A value as Office.js takes it: a blank is "", because null would leave the cell as it is. */
-export const toExcel = (value: CellValue | undefined): string | number | boolean => value ?? "";
+/** What Excel would take for a formula or a date if a person typed it, though it is meant as text. */
+const READ_OTHERWISE = /^['=+\-@]|^\d+[/-]\d+/;
+
+/**
+ * A value as Office.js takes it: a blank is "", because null would leave the cell as it is. A text that Excel would
+ * read as something else stands behind an apostrophe, which is not shown; so a note can never become a formula.
+ */
+export function toExcel(value: CellValue | undefined): string | number | boolean {
+  if (typeof value === "string" && READ_OTHERWISE.test(value)) return `'${value}`;
+  return value ?? "";
+}
 
 /** A value as Office.js gives it: a blank comes as "". */
 export function fromExcel(value: unknown): CellValue {

@@ -9,6 +9,17 @@ describe("cells on their way in and out", () => {
     expect([null, undefined, 0, false].map(toExcel)).toEqual(["", "", 0, false]);
   });
 
+  it.each(["=1+1", "+A1", "-B2", "@now", "5/4", "1-2", "'quoted"])(
+    "keeps %s a text, never a formula or a date",
+    (text) => {
+      expect(toExcel(text)).toBe(`'${text}`);
+    },
+  );
+
+  it("leaves a plain text and a number as they are", () => {
+    expect(["red oak", "7", "14.3", 7].map(toExcel)).toEqual(["red oak", "7", "14.3", 7]);
+  });
+
   it("writes formulas as they are and makes ragged rows even", () => {
     expect(planned({ formula: "=1+1" })).toBe("=1+1");
     expect(even([[1], [1, 2], []], 0)).toEqual([
