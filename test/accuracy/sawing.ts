@@ -3,7 +3,7 @@ import { faceWidth, lengthOfFace, slabDepth } from "../../src/core/sawing/chord"
 import { solidVolume } from "../../src/core/sawing/sawLog";
 import { sawYield } from "../../src/core/sawing/sawYield";
 import { numberIn, published, type PublishedRow } from "../support/published";
-import { inchBoards, livePlan, sawLog } from "../support/sawing";
+import { cantVolume, inchBoards, livePlan, sawLog } from "../support/sawing";
 import type { Comparison } from "./comparison";
 
 /** Our saw plans and their geometry against figures computed independently of them. */
@@ -45,6 +45,9 @@ export function sawingComparisons(): readonly Comparison[] {
       "bf",
       "volume with short boards",
       (row) => sawn(row, cone(row).largeEnd, cone(row), true),
+    ),
+    compared("Cant sawing, cylinder", "sawing/cantSawing.csv", "bf", "volume on 1/64 in", (row) =>
+      cantVolume(numberIn(row, "diameter"), numberIn(row, "kerf"), [4, 6, 8, 10, 12]),
     ),
   ];
 }

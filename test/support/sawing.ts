@@ -1,5 +1,7 @@
 import { dollarsPerMbf, feet, inches } from "../../src/core/basis/units";
+import { bestCant } from "../../src/core/sawing/bestCant";
 import { worthOf, type BoardPiece, type BoardSize } from "../../src/core/sawing/boardSize";
+import { flitches } from "../../src/core/sawing/flitches";
 import type { Mill } from "../../src/core/sawing/millLimits";
 import { live } from "../../src/core/sawing/patterns/live";
 import type { Outline } from "../../src/core/sawing/outline";
@@ -52,4 +54,30 @@ export function boardsOf({ flitches, priced }: SawPlan): readonly PlacedBoard[] 
     .flatMap(({ boards }) => boards)
     .map(({ piece, outline }) => ({ piece, outline, lower: outline.lower, worth: worthOf(piece, priced) }))
     .sort((a, b) => a.lower - b.lower);
+}
+
+/**
+ * Board feet of the best cant of some thicknesses from a cylinder of 8 ft, each sawn into planks as wide as itself and
+ * inch boards, with inch side boards.
+ */
+export function cantVolume(diameter: number, kerf: number, cants: readonly number[]): number {
+  const log = sawLog(diameter, diameter, 8);
+  const edged = (sizes: readonly BoardSize[]) =>
+    flitches(log, {
+      sizes,
+      priced: false,
+      lengths: { ...commonLengths, shortest: log.length },
+      edgerKerf: kerf,
+      sideBySide: true,
+    });
+  const sawing = { log, kerf, edgerKerf: kerf, wane: 0 };
+  const worths = cants
+    .filter((cant) => cant < diameter)
+    .map((cant) => {
+      const inside = edged([...inchBoards(3, cant), board(2, cant)]);
+      const outside = edged(inchBoards(3, diameter));
+      const unlimited = { bladeAboveBed: 0, throat: Infinity, facesFrom: 0 };
+      return bestCant({ thicknesses: [inches(cant)], inside, outside, ...unlimited }, sawing)?.worth ?? 0;
+    });
+  return Math.max(...worths);
 }

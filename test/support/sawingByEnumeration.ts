@@ -1,7 +1,7 @@
 import type { BoardSize } from "../../src/core/sawing/boardSize";
 import type { SawLog } from "../../src/core/sawing/sawLog";
 
-const FIT = 1e-7;
+const FIT = 1e-9;
 
 /** What the best boards side by side are worth across a width, tried one after another; all at the log's length. */
 export function worthAcross(sizes: readonly BoardSize[], room: number, kerf: number, length: number): number {

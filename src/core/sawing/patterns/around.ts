@@ -1,6 +1,4 @@
 import { OutOfRange } from "../../basis/problem";
-import { inches } from "../../basis/units";
-import { worthOf, type BoardPiece } from "../boardSize";
 import { candidates, type Sides } from "../candidates";
 import { onBark, onSawnFace, openFace, type Cut, type CutList, type Setting } from "../cutList";
 import { asGood, bestBelow, HAIR, waysToFill, type Way } from "../fill";
@@ -49,7 +47,7 @@ export const around: SawingPattern = {
     if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
     const jackets = groups.filter(([first]) => first && first.thickness <= throat);
     const waysOf = waysBetween(jackets, job);
-    const best = heartsOf(groups.flat(), job).reduce<Around | undefined>((bestOfAll, heart) => {
+    const best = heartsOf(job).reduce<Around | undefined>((bestOfAll, heart) => {
       const one = sawnAround(heart, waysOf, job);
       return bestOfAll && asGood(bestOfAll, one) ? bestOfAll : one;
     }, undefined);
@@ -65,6 +63,8 @@ export const around: SawingPattern = {
 
 interface Heart {
   readonly flitch: Flitch;
+  /** Which face of the log its wide face looks to. */
+  readonly face: "top" | "right";
   /** Across and up, as the log first lies. [in] */
   readonly across: number;
   readonly up: number;
@@ -79,25 +79,25 @@ interface Around {
 }
 
 /** Every listed size, flat and upright, at the length at which it is worth most with the pith in its centre. */
-function heartsOf(all: readonly Flitch[], job: SawJob): readonly Heart[] {
+function heartsOf(job: SawJob): readonly Heart[] {
   const hearts = new Map<string, Heart>();
-  for (const flitch of all) {
-    const { thickness, width, length, boards, worth } = flitch;
-    if (boards.length > 1 || Math.hypot(thickness, width) > diameterAt(job.log, length) + HAIR) continue;
-    for (const [across, up] of [
-      [width, thickness],
-      [thickness, width],
+  for (const flitch of flitches(job.log, { ...job, sideBySide: false }).flat()) {
+    const { thickness, width, length, worth } = flitch;
+    if (Math.hypot(thickness, width) > diameterAt(job.log, length) + HAIR) continue;
+    for (const heart of [
+      { flitch, face: "top", across: width, up: thickness },
+      { flitch, face: "right", across: thickness, up: width },
     ] as const) {
-      const known = hearts.get(`${across} ${up}`);
-      if (canBeLeft(across, up, job) && !(known && known.flitch.worth >= worth))
-        hearts.set(`${across} ${up}`, { flitch, across, up });
+      const key = `${heart.across} ${heart.up}`;
+      const known = hearts.get(key);
+      if (canBeLeft(heart, job) && !(known && known.flitch.worth >= worth)) hearts.set(key, heart);
     }
   }
   return [...hearts.values()];
 }
 
 /** The first face is as wide as the log is there, the second runs from the first one to the bark; no later one is wider. */
-function canBeLeft(across: number, up: number, { log, bladeAboveBed, widestCut }: SawJob): boolean {
+function canBeLeft({ across, up }: Heart, { log, bladeAboveBed, widestCut }: SawJob): boolean {
   const first = up / 2 + HAIR >= firstFaceFrom(log, widestCut);
   const second = Math.hypot(widestCut - up / 2, across / 2) + HAIR >= log.largeEnd / 2;
   return Math.min(across, up) + HAIR >= bladeAboveBed && first && second;
@@ -143,18 +143,8 @@ function cutsOf({ heart, faces }: Around, job: SawJob): CutList {
     const { plane } = setting;
     return openFace(upsideDown(stackedUnder(faces[i], 0 - plane, job.kerf)), plane, setting, job);
   });
-  const { flitch, across, up } = heart;
-  const [piece] = flitch.boards as readonly [BoardPiece];
-  const isUpright = across < up;
-  const [width, height] = isUpright ? [up, across] : [across, up];
-  const lying = { ...flitch, thickness: inches(height), width: inches(width), worth: worthOf(piece, job.priced) };
-  const lastOnBed = laid(
-    lying,
-    isUpright ? "right" : "top",
-    width / -2,
-    height / -2,
-    { left: width / -2, right: width / 2 },
-    job.edgerKerf,
-  );
+  const { flitch, face } = heart;
+  const [half, low] = [flitch.width / 2, flitch.thickness / -2];
+  const lastOnBed = laid(flitch, face, 0 - half, low, { left: 0 - half, right: half }, job.edgerKerf);
   return { cuts, lastOnBed };
 }

@@ -44,7 +44,7 @@ export const cant: SawingPattern = {
     const groups = flitches(log, job);
     if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
     const thicknesses = [...new Set(sizes.map(({ width }) => width))]
-      .filter((width) => width <= Math.min(log.smallEnd, widestCut) && width >= bladeAboveBed)
+      .filter((width) => width < log.smallEnd && width <= widestCut && width >= bladeAboveBed)
       .sort((a, b) => b - a);
     const facesFrom = firstFaceFrom(log, widestCut);
     const best = bestCant(

@@ -1,0 +1,73 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { OutOfRange } from "../../../src/core/basis/problem";
+import type { BoardSize } from "../../../src/core/sawing/boardSize";
+import { around } from "../../../src/core/sawing/patterns/around";
+import { cant } from "../../../src/core/sawing/patterns/cant";
+import { quarter } from "../../../src/core/sawing/patterns/quarter";
+import type { SawingPattern } from "../../../src/core/sawing/sawingPattern";
+import { byEveryCant, byEveryHeart, byEveryPeel, type Cylinder } from "../../support/patternsByEnumeration";
+import { board, planned, sawLog } from "../../support/sawing";
+
+const LENGTH = 12;
+
+const fewSizes = (priced: boolean, widest: number): fc.Arbitrary<BoardSize[]> =>
+  fc
+    .uniqueArray(
+      fc.record({
+        thickness: fc.constantFrom(1, 1.5, 2),
+        width: fc.integer({ min: 4, max: 2 * widest }).map((halves) => halves / 2),
+        price: fc.integer({ min: 3, max: 12 }).map((hundreds) => hundreds * 100),
+      }),
+      { minLength: 1, maxLength: 4, selector: ({ thickness, width }) => thickness * 100 + width },
+    )
+    .map((sizes) => sizes.map(({ thickness, width, price }) => board(thickness, width, priced ? price : undefined)));
+
+const aCylinder = (smallest: number, thickest: number) =>
+  fc.boolean().chain((priced) =>
+    fc.record({
+      diameter: fc.double({ min: smallest, max: thickest, noNaN: true }),
+      length: fc.constant(LENGTH),
+      sizes: fewSizes(priced, thickest - 1),
+      kerf: fc.constantFrom(0.09, 0.125, 0.25),
+    }),
+  );
+
+function worthBy(pattern: SawingPattern, { diameter, length, sizes, kerf }: Cylinder): number {
+  try {
+    return planned(sawLog(diameter, diameter, length), sizes, kerf, { pattern, shortBoards: false }).worth;
+  } catch (problem) {
+    if (problem instanceof OutOfRange) return 0;
+    throw problem;
+  }
+}
+
+describe("a plan is worth as much as the best of an independent enumeration", () => {
+  it("of every cant at every height that tells", () => {
+    const shares = fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 3, maxLength: 3 });
+    fc.assert(
+      fc.property(aCylinder(3.5, 6.5), shares, (log, further) => {
+        expect(worthBy(cant, log)).toBeCloseTo(byEveryCant(log, further), 5);
+      }),
+      { numRuns: 400 },
+    );
+  }, 120_000);
+
+  it("of every heart and every order on the four faces around it", () => {
+    fc.assert(
+      fc.property(aCylinder(4, 12), (log) => {
+        expect(worthBy(around, log)).toBeCloseTo(byEveryHeart(log), 5);
+      }),
+      { numRuns: 1000 },
+    );
+  }, 120_000);
+
+  it("of every order in which a quarter can be peeled", () => {
+    fc.assert(
+      fc.property(aCylinder(6, 14), (log) => {
+        expect(worthBy(quarter, log)).toBeCloseTo(byEveryPeel(log, 1 / 32), 5);
+      }),
+      { numRuns: 600 },
+    );
+  }, 120_000);
+});
