@@ -107,7 +107,7 @@ describe("BUCKPLAN", () => {
       /^Row 2: Rule should be one of: Doyle, .*Cubic\. You have "Dole"\.$/,
     );
     expect(ask(["Tie", 9, 16, 8, 2, "Doyle", 300])).toThrow(
-      "The longest length of Tie should not be below its shortest.",
+      'The longest length of "Tie" should not be below its shortest.',
     );
     expect(() => buckPlan(cell("white oak"), cell(20), cell(80), [["Tie", 9]])).toThrow(
       "Row 1: A product needs 7 columns: name, smallest small end, shortest, longest, step, rule, price. You have 2.",

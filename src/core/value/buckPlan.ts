@@ -142,11 +142,11 @@ function requireOrder({ stem, products, stump, trim, cull }: BuckOrder): void {
   if (cull && cull.to <= cull.from) throw new InvalidInput("Cull should end above the height at which it begins.");
   let lengths = 0;
   for (const { name, smallestEnd, shortest, longest, step, price } of products) {
-    requirePositive(`Smallest small end of ${name}`, smallestEnd, "in");
-    requirePositive(`Shortest length of ${name}`, shortest, "ft");
-    if (longest < shortest) throw new InvalidInput(`The longest length of ${name} should not be below its shortest.`);
-    requireBetween(`Step of ${name}`, step, SHORTEST_STEP, 100, "ft");
-    requireNotNegative(`Price of ${name}`, price, "$");
+    requirePositive(`Smallest small end of "${name}"`, smallestEnd, "in");
+    requirePositive(`Shortest length of "${name}"`, shortest, "ft");
+    if (longest < shortest) throw new InvalidInput(`The longest length of "${name}" should not be below its shortest.`);
+    requireBetween(`Step of "${name}"`, step, SHORTEST_STEP, 100, "ft");
+    requireNotNegative(`Price of "${name}"`, price, "$");
     lengths += 1 + Math.floor((longest - shortest) / step);
   }
   if (lengths > MOST_LENGTHS) {

@@ -166,14 +166,14 @@ describe("the best way to cut a stem", () => {
       "Cull should end above the height at which it begins.",
     );
     expect(() => buckPlan({ ...order, products: [product({ longest: feet(4) })] })).toThrow(
-      "The longest length of sawlog should not be below its shortest.",
+      'The longest length of "sawlog" should not be below its shortest.',
     );
     const many = product({ longest: feet(100), step: feet(1) });
     expect(() => buckPlan({ ...order, products: [many, many, many] })).toThrow(
       "Your products should have at most 200 lengths in all. You have 279.",
     );
     expect(() => buckPlan({ ...order, products: [product({ step: feet(0.1) })] })).toThrow(
-      "Step of sawlog should be between 0.3 and 100 ft. You have 0.1.",
+      'Step of "sawlog" should be between 0.3 and 100 ft. You have 0.1.',
     );
   });
 
