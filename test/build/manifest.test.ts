@@ -3,6 +3,8 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { validateXML } from "xmllint-wasm";
 import { NAMESPACE } from "../../src/functions/names";
+import { actionOf } from "../../src/hosts/excel/ribbonActions";
+import { viewTitles, type ViewName } from "../../src/pane/views/viewNames";
 import { projectRoot } from "../support/sourceFiles";
 
 const manifest = readFileSync(path.join(projectRoot, "dist", "manifest.xml"), "utf8");
@@ -52,6 +54,13 @@ describe("manifest.xml, as built", () => {
     const commands = /<FunctionFile resid="([^"]+)"/.exec(manifest)?.[1];
     expect([page, commands]).toEqual([runtime, runtime]);
     expect(runtime).toBe("Taskpane.Url");
+  });
+
+  it("asks only for views that the pane has", () => {
+    const asked = [...manifest.matchAll(/<FunctionName>([^<]+)<\/FunctionName>/g)].map((found) => found[1]);
+    const offered = (Object.keys(viewTitles) as ViewName[]).map(actionOf);
+    expect(asked.length).toBeGreaterThan(0);
+    expect(asked.filter((name) => !offered.includes(name ?? ""))).toEqual([]);
   });
 
   it("gives the functions the namespace that formulas use", () => {

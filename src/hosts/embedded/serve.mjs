@@ -4,6 +4,7 @@ import { readFile } from "node:fs/promises";
 import { createServer } from "node:http";
 import path from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { logErrorMessage, parseNumber } from "office-addin-cli";
 
 const HOST = "127.0.0.1";
 const FIRST_PORT = 8137;
@@ -116,8 +117,9 @@ function openBrowser(url) {
 function portGiven(args) {
   const at = args.indexOf("--port");
   if (at < 0) return FIRST_PORT;
-  const port = Number(args[at + 1]);
-  if (!Number.isInteger(port) || port < 0 || port > 65_535) throw new Error("--port needs a number from 0 to 65535.");
+  const asked = "--port needs a whole number from 0 to 65535.";
+  const port = parseNumber(args[at + 1], asked);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535) throw new Error(asked);
   return port;
 }
 
@@ -129,7 +131,7 @@ if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) 
     console.log(`Woodlot Reckoner: ${url}\nStop with Ctrl+C.`);
     if (!args.includes("--no-open")) openBrowser(url);
   } catch (problem) {
-    console.error(problem.message);
+    logErrorMessage(problem);
     process.exitCode = 1;
   }
 }

@@ -88,7 +88,7 @@ describe("arguments arrive as they were declared", () => {
     const one = prepared([scalar("any"), scalar("any", true)], echo);
     expect(one.call()).toBe("#VALUE!");
     expect(one.call(1, 2, 3)).toBe("#VALUE!");
-    expect(prepared([{ ...scalar("any"), repeating: true }], echo).call(1, 2, 3)).toBe("[1,2,3]");
+    expect(prepared([{ ...scalar("any"), repeating: true }], echo).call(1, 2, 3)).toBe("[[1,2,3]]");
   });
 
   it("passes an error on without calling, from a single value or from inside a range", () => {

@@ -7,6 +7,8 @@ import { fromEngine, type Place, toEngine } from "./place";
 import { holdsValue, type PlainValue, plainValue } from "./plainValue";
 import type { Spreadsheet } from "./spreadsheet";
 
+const SPARE_ROWS = 1_000;
+
 /** Reads and writes the cells of the one open workbook. */
 export class Cells {
   private inOneStep = false;
@@ -134,8 +136,12 @@ export class Cells {
     return !used || !meet(used, place) || this.formulas(place).every((row) => row.every((cell) => cell === ""));
   }
 
+  /** Excel's sheets have a million rows; here a sheet gets more of them when they are asked for. */
   range(place: Place) {
-    return this.worksheet(place.sheetId).getRange(toEngine(place));
+    const sheet = this.worksheet(place.sheetId);
+    const last = place.row + place.rows;
+    if (last > sheet.getMaxRows()) sheet.setRowCount(last + SPARE_ROWS);
+    return sheet.getRange(toEngine(place));
   }
 
   worksheet(sheetId: string): FWorksheet {

@@ -12,6 +12,7 @@ type Errors = { error: FunctionError; row: number; column: number }[];
  *
  * - Too few or too many arguments: #VALUE!.
  * - A left-out optional argument is null (https://learn.microsoft.com/office/dev/add-ins/excel/custom-functions-parameter-options).
+ * - Repeating arguments come as one list (https://learn.microsoft.com/office/dev/add-ins/excel/custom-functions-parameter-options).
  * - A range given for a single value makes the function answer once for each of its cells.
  */
 export function callable(metadata: FunctionMetadata, implementation: Implementation, sentences: Sentences) {
@@ -27,6 +28,7 @@ export function callable(metadata: FunctionMetadata, implementation: Implementat
         const parameter = parameterAt(i);
         return takesMatrix(parameter) ? matrixArgument(value) : scalarArgument(value, parameter.type);
       });
+      if (repeats) given.splice(parameters.length - 1, Infinity, given.slice(parameters.length - 1));
       while (given.length < parameters.length) given.push(null);
       return engineAnswer(implementation(...given), (error, i, j) => {
         errors.push({ error, row: row + i, column: column + j });

@@ -1,0 +1,63 @@
+import { countMeasure } from "../../src/functions/count";
+import { cutSummary } from "../../src/functions/cut";
+import { standDensity } from "../../src/functions/density";
+import { plotTable, qmd, speciesTable, standSummary, standTable, stockTable } from "../../src/functions/stand";
+import { clusterSummary, strataSummary } from "../../src/functions/strata";
+import { ratio, type Ratio } from "./ratio";
+
+const TREES = 100_000;
+const PLOTS = 2_000;
+const SPECIES = ["red oak", "white oak", "sugar maple", "black cherry", "white pine", "hemlock", "ash", "birch"];
+
+/** Every table function over a very large cruise, against one pass that only sums the columns it reads. */
+export async function standTableRatios(): Promise<readonly Ratio[]> {
+  const trees = <T>(cell: (tree: number) => T) => Array.from({ length: TREES }, (_, i) => [cell(i)]);
+  const plot = trees((i) => 1 + (i % PLOTS));
+  const dbh = trees((i) => 10 + (i % 200) / 10);
+  const volume = trees((i) => 50 + (i % 400));
+  const species = trees((i) => SPECIES[i % SPECIES.length] as string);
+  const take = trees((i) => (i % 3 === 0 ? "Yes" : "No"));
+  const area = trees((i) => (i % 5 === 0 ? 0.5 + (i % 200) / 100 : ""));
+  const measured = trees((i) => (i % 5 === 0 ? 50 + (i % 400) : ""));
+  const counted = trees(() => 1);
+  const plots = Array.from({ length: PLOTS }, (_, i) => [i + 1]);
+  const sizes = plots.map(([one]) => [(one as number) % 2 === 0 ? 10 : 20]);
+  const values = plots.map(([one]) => [(one as number) % 97]);
+  const strata = plots.map(([one]) => [`stratum ${(one as number) % 8}`]);
+  const names = Array.from({ length: 8 }, (_, i) => [`stratum ${i}`]);
+  const acres = names.map((_, i) => [10 + i]);
+
+  const onePass = () => {
+    const basalArea = new Float64Array(PLOTS);
+    const volumes = new Float64Array(PLOTS);
+    for (let i = 0; i < TREES; i += 1) {
+      const place = plot[i]![0]! - 1;
+      const diameter = dbh[i]![0]!;
+      basalArea[place]! += 0.005454154 * diameter * diameter;
+      volumes[place]! += volume[i]![0]!;
+    }
+    return [basalArea, volumes];
+  };
+  const point = "Point" as never;
+  const gauge = [[10]];
+  const calls: Readonly<Record<string, () => unknown>> = {
+    STANDSUMMARY: () => standSummary(plot, dbh, plots, point, gauge, volume),
+    "STANDSUMMARY, a factor for each point": () => standSummary(plot, dbh, plots, point, sizes, volume),
+    STANDTABLE: () => standTable(plot, species, dbh, plots, point, gauge),
+    STOCKTABLE: () => stockTable(plot, species, dbh, volume, plots, point, gauge),
+    SPECIESTABLE: () => speciesTable(plot, species, dbh, volume, plots, point, gauge),
+    PLOTTABLE: () => plotTable(plot, dbh, volume, plots, point, gauge),
+    CUTSUMMARY: () => cutSummary(plot, dbh, take, plots, point, gauge, volume),
+    COUNTMEASURE: () => countMeasure(plot, counted, plots, gauge, measured, area),
+    QMD: () => qmd(dbh, counted),
+    STANDDENSITY: () => standDensity(counted, dbh),
+    "STRATASUMMARY, 2,000 plots": () => strataSummary(strata, values, names, acres),
+    "CLUSTERSUMMARY, 2,000 plots": () => clusterSummary(strata, values),
+  };
+  const ratios: Ratio[] = [];
+  for (const [name, call] of Object.entries(calls)) {
+    const what = `${name}${name.includes("plots") ? "" : ", 100,000 trees in 2,000 plots"}, against one pass of summation`;
+    ratios.push(await ratio(what, "10, 40 ms class", call, onePass));
+  }
+  return ratios;
+}
