@@ -47,7 +47,8 @@ export function sharedRows(columns: readonly Column[]): number {
 }
 
 /** Blank or 0, which mean the same in a list of measurements or names: some hosts hand over a blank as 0. */
-export const isNothing = (cell: unknown): boolean => cell === 0 || blank(cell);
+export const isNothing = (cell: unknown): boolean =>
+  cell === 0 || blank(cell) || (typeof cell === "number" && !Number.isFinite(cell));
 
 /** True when a list was left out. */
 export const isMissing = (list: Column): boolean => list.single && isNothing(list.at(0));

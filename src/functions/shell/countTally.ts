@@ -69,7 +69,7 @@ export function readCounts(given: CountArguments, units: UnitSystem): CountTally
         return;
       }
       const place = list.known.placeOf(String(cell));
-      if (place === undefined) throw new InvalidInput(`plot ${String(cell)} is not in the plot list.`);
+      if (place === undefined) throw new InvalidInput(`plot ${String(cell).slice(0, 60)} is not in the plot list.`);
       counts[place] = (counts[place] as number) + count;
       if (!measured) return;
       trees.push({

@@ -100,7 +100,11 @@ function placesOf(plot: Column, known: NameList, diameters: Float64Array, bad: B
     const cell: unknown = narrow ? narrow[row]?.[0] : plot.at(row);
     const place = placeOf(cell);
     if (place !== undefined) places[row] = place;
-    else bad.add(row, isNothing(cell) ? "the plot is missing." : `plot ${String(cell)} is not in the plot list.`);
+    else
+      bad.add(
+        row,
+        isNothing(cell) ? "the plot is missing." : `plot ${String(cell).slice(0, 60)} is not in the plot list.`,
+      );
   }
   return places;
 }
