@@ -3,6 +3,7 @@ import { lumberComparisons } from "./lumber";
 import { treeComparisons } from "./tree";
 import { cruiseComparisons } from "./cruise";
 import { sawingComparisons } from "./sawing";
+import { stemComparisons } from "./stem";
 import type { Comparison } from "./comparison";
 
 /** Prints, for each rule and table, how many published values were compared and how far off ours are. */
@@ -10,6 +11,7 @@ const comparisons: readonly Comparison[] = [
   ...logComparisons(),
   ...lumberComparisons(),
   ...treeComparisons(),
+  ...stemComparisons(),
   ...cruiseComparisons(),
   ...sawingComparisons(),
 ];

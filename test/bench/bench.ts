@@ -4,13 +4,14 @@ import { pageRatios } from "./page";
 import { printed } from "./ratio";
 import { sizes } from "./sizes";
 import { standSummaryRatios } from "./standSummary";
+import { stemVolumeRatios } from "./stemVolume";
 import { threeRulesRatios } from "./tallyThreeRules";
 import { treeVolumeRatios } from "./treeVolume";
 
 /** Speed as ratios measured side by side in one run; needs a build in dist/. */
 console.log("| What | Ours | The other | Ratio | Aim, or less |");
 console.log("| --- | ---: | ---: | ---: | ---: |");
-for (const measure of [logScaleRatios, threeRulesRatios, treeVolumeRatios, standSummaryRatios, pageRatios]) {
+for (const measure of [logScaleRatios, threeRulesRatios, treeVolumeRatios, stemVolumeRatios, standSummaryRatios, pageRatios]) {
   for (const one of await measure()) console.log(printed(one));
 }
 

@@ -39,7 +39,7 @@ export function compareWays(ways: readonly Way[]): readonly RankedWay[] {
   for (const { name, value, low, high } of ways) {
     if (low <= value && value <= high) continue;
     throw new InvalidInput(
-      `The value of "${name}" should lie between its low and its high, ${shown(low)} and ${shown(high)} $. You have ${shown(value)}.`,
+      `The value of "${name.slice(0, 60)}" should lie between its low and its high, ${shown(low)} and ${shown(high)} $. You have ${shown(value)}.`,
     );
   }
   const compared = ways.filter(({ low, high }) => low !== 0 || high !== 0);
