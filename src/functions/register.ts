@@ -5,6 +5,7 @@ import * as density from "./density";
 import * as harvest from "./harvest";
 import * as logMeasures from "./logMeasures";
 import * as logs from "./logs";
+import * as millSetup from "./millSetup";
 import * as money from "./money";
 import * as plan from "./plan";
 import * as sampling from "./sampling";
@@ -34,6 +35,7 @@ const shells = [
   scaleSheets,
   logMeasures,
   sawing,
+  millSetup,
   boards,
   wood,
   money,

@@ -1,11 +1,11 @@
 import { inches } from "../core/basis/units";
 import { gainFromThinnerKerf, kerfRecovery as recovery } from "../core/lumber/kerfRecovery";
-import { sawPlan as bestPlan } from "../core/sawing/sawPlan";
 import { sawYield as yieldOf } from "../core/sawing/sawYield";
 import { answered, eachCell, spilled } from "./shell/answers";
 import { cutRows } from "./shell/cutRows";
+import { layoutRows } from "./shell/layoutRows";
+import { plannedOrder } from "./shell/plannedOrder";
 import { measured, optionalNumber } from "./shell/readings";
-import { sawOrder } from "./shell/sawingArguments";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -63,10 +63,10 @@ export function kerfRecovery(thickness: any[][], kerf: any[][], compareKerf?: an
  * @param smallEnd Diameter inside bark at the small end, in inches (cm).
  * @param largeEnd Diameter inside bark at the large end, in inches (cm).
  * @param length Log length without trim, in feet (m).
- * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF.
+ * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
  * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
- * @param pattern How the log is opened: Live.
- * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, in inches and feet (cm and m). Left out: no limits, and boards of 4 ft (1 m) and up.
+ * @param pattern How the log is opened: Live, Cant, Around, Quarter, or Best for whichever of them gets the most.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Widest cut, Throat, Edger kerf, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
  * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed.
  */
@@ -91,11 +91,8 @@ export function sawPlan(
       "Board feet",
       "Value $",
     ];
-    const order = sawOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
-    return spilled(
-      header,
-      order ? cutRows(bestPlan(order), system, { pattern: order.pattern.id === "best" }) : [["No log yet"]],
-    );
+    const plan = plannedOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
+    return spilled(header, plan ? cutRows(plan, system) : [["No log yet"]]);
   });
 }
 
@@ -105,10 +102,10 @@ export function sawPlan(
  * @param smallEnd Diameter inside bark at the small end, in inches (cm).
  * @param largeEnd Diameter inside bark at the large end, in inches (cm).
  * @param length Log length without trim, in feet (m).
- * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF.
+ * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
  * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
- * @param pattern How the log is opened: Live.
- * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, in inches and feet (cm and m). Left out: no limits, and boards of 4 ft (1 m) and up.
+ * @param pattern How the log is opened: Live, Cant, Around, Quarter, or Best for whichever of them gets the most.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Widest cut, Throat, Edger kerf, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
  * @returns A heading row, then pieces, board feet, value, lumber percent, sawdust percent and slab percent.
  */
@@ -124,9 +121,40 @@ export function sawYield(
 ): any[][] {
   return answered(() => {
     const header = ["Pieces", "Board feet", "Value $", "Lumber %", "Sawdust %", "Slab %"];
-    const order = sawOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
-    if (!order) return spilled(header, [[]]);
-    const { pieces, boardFeet, value, lumber, sawdust, slab } = yieldOf(bestPlan(order));
+    const plan = plannedOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
+    if (!plan) return spilled(header, [[]]);
+    const { pieces, boardFeet, value, lumber, sawdust, slab } = yieldOf(plan);
     return spilled(header, [[pieces, boardFeet, value, lumber, sawdust, slab]]);
+  });
+}
+
+/**
+ * The end view of the best sawing plan: outlines of the log's ends and of every board, point by point, for a chart.
+ * @customfunction SAWLAYOUT
+ * @param smallEnd Diameter inside bark at the small end, in inches (cm).
+ * @param largeEnd Diameter inside bark at the large end, in inches (cm).
+ * @param length Log length without trim, in feet (m).
+ * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
+ * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
+ * @param pattern How the log is opened: Live, Cant, Around, Quarter, or Best for whichever of them gets the most.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Widest cut, Throat, Edger kerf, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
+ * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
+ * @returns A table of X, Y, piece and grain (quarter, rift or flat), the pith at 0, 0; #N/A parts one outline from the next.
+ */
+export function sawLayout(
+  smallEnd: any[][],
+  largeEnd: any[][],
+  length: any[][],
+  boards: any[][],
+  kerf: any,
+  pattern: SawingPatternName,
+  mill?: any[][],
+  units?: SawingUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const header = [`X ${system.diameter.name}`, `Y ${system.diameter.name}`, "Piece", "Grain"];
+    const plan = plannedOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
+    return spilled(header, plan ? layoutRows(plan, system) : [["No log yet"]]);
   });
 }

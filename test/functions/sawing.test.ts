@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { sawingPatterns } from "../../src/core/sawing/patterns";
-import { kerfRecovery, SawingPatternName, sawPlan, sawYield } from "../../src/functions/sawing";
+import { kerfRecovery, sawLayout, SawingPatternName, sawPlan, sawYield } from "../../src/functions/sawing";
 
 const boards = [
   [1, 4],
@@ -136,6 +136,112 @@ describe("SAWYIELD", () => {
 
   it("answers a log that is not measured yet with a blank row", () => {
     expect(sawYield([[0]], [[""]], [[16]], boards, 0.09, live)[1]).toEqual(["", "", "", "", "", ""]);
+  });
+});
+
+describe("SAWPLAN by other patterns", () => {
+  const turns = (rows: unknown[][]) => rows.slice(1).map((row) => String(row[1]));
+
+  it("saws a 4-in cant of inch boards from an 8-in cylinder, settings worked by hand", () => {
+    // Boards of 1 x 4 only: the cant's faces lie 2 in from the pith. Inside it a full face reaches
+    // sqrt(4^2 - 2^2) = 3.464 in: 6.928 in hold 6 boards and 5 kerfs, 6.625 in. Above the cant a board would have its
+    // outer face at 2 + 0.125 + 1 = 3.125 in, where a face is 2 sqrt(16 - 9.766) = 4.994 in wide: one on each side.
+    const rows = sawPlan([[8]], [[8]], [[8]], [[1, 4]], 0.125, SawingPatternName.cant).map((row) => row.map(rounded));
+    expect(rows.slice(1)).toEqual([
+      [1, "none", 7.125, "slab", "", ""], // 4 + 3.125
+      [2, "none", 6, "1 x 4 x 8", 2.667, ""], // 7.125 - 1 - 0.125: the cant's face, 4 + 2
+      [3, "half turn", 5.125, "slab", "", ""], // on that face: 4 + 0.125 + 1
+      [4, "none", 4, "1 x 4 x 8", 2.667, ""],
+      [5, "quarter turn", 7.313, "slab", "", ""], // 4 + 6.625 / 2 = 7.3125
+      [6, "none", 6.188, "1 x 4 x 8", 2.667, ""],
+      [7, "none", 5.063, "1 x 4 x 8", 2.667, ""],
+      [8, "none", 3.938, "1 x 4 x 8", 2.667, ""],
+      [9, "half turn", 3.25, "slab", "", ""], // three boards and two kerfs are left: 3 + 2 x 0.125
+      [10, "none", 2.125, "1 x 4 x 8", 2.667, ""],
+      [11, "none", 1, "1 x 4 x 8", 2.667, ""],
+      [12, "none, left on the bed", "", "1 x 4 x 8", 2.667, ""],
+      [13, "edge", "", "2 flitches to 4 in", "", ""],
+    ]);
+  });
+
+  it("turns by a quarter for each face around a heart, and names the grain where quarters are sawn", () => {
+    const around = sawPlan(
+      [[14]],
+      [[14]],
+      [[8]],
+      [
+        [1, 6],
+        [6, 6],
+      ],
+      0.125,
+      SawingPatternName.around,
+    );
+    expect(turns(around).filter((turn) => turn === "quarter turn")).toHaveLength(3);
+    expect(around.some((row) => row[1] === "none, left on the bed" && row[3] === "6 x 6 x 8")).toBe(true);
+    const quartered = sawPlan([[20]], [[20]], [[8]], [[1, 5]], 0.125, SawingPatternName.quarter);
+    const pieces = quartered.slice(4).map((row) => String(row[3]));
+    expect(pieces.filter((piece) => /^1 x 5 x 8 (quarter|rift)$/.test(piece)).length).toBeGreaterThan(12);
+    expect(pieces.filter((piece) => piece.endsWith("flat"))).toEqual([]);
+  });
+
+  it("says which pattern was the best, and joins the boards of one flitch", () => {
+    const rows = sawPlan([[20]], [[20]], [[8]], [[1, 6]], 0.125, SawingPatternName.best);
+    expect(rows[1]?.[1]).toMatch(/^(Live|Cant|Around|Quarter) sawing: none$/);
+    const wide = sawPlan([[20]], [[20]], [[8]], [[1, 6]], 0.125, live);
+    expect(wide.some((row) => row[3] === "1 x 6 x 8 + 1 x 6 x 8 + 1 x 6 x 8")).toBe(true);
+    expect(wide.some((row) => row[3] === "1 flitch to 6 in" || /flitches to 6 \+ 6 \+ 6 in/.test(String(row[3])))).toBe(
+      true,
+    );
+  });
+
+  it("knows limits that only some patterns can keep", () => {
+    const narrow = [["Widest cut", 12]];
+    expect(() => sawPlan([[14]], [[16]], [[8]], [[1, 6]], 0.125, live, narrow)).toThrow(
+      "Live sawing cuts through the middle of the log, 16 in wide, and your widest cut is 12 in.",
+    );
+    const rows = sawPlan(
+      [[14]],
+      [[16]],
+      [[8]],
+      [
+        [1, 6],
+        [1, 11],
+      ],
+      0.125,
+      SawingPatternName.cant,
+      narrow,
+    );
+    // A 12-in face at the large end lies sqrt(8^2 - 6^2) = 5.292 in from the pith: only the 11-in cant is thick enough.
+    expect(rows.some((row) => row[3] === "1 x 11 x 8")).toBe(true);
+  });
+
+  it("reads lengths and prices of a piece under their headings", () => {
+    const list = [
+      ["Thickness", "Width", "Length ft", "Price per piece"],
+      [1, 6, 8, 4],
+    ];
+    const rows = sawPlan([[8]], [[8]], [[10]], list, 0.125, live);
+    expect(rows[2]?.slice(3)).toEqual(["1 x 6 x 8", 4, 4]);
+  });
+});
+
+describe("SAWLAYOUT", () => {
+  it("draws the ends of the log and every board, closed, with a gap after each", () => {
+    const [header, ...rows] = sawLayout([[10.8]], [[12.8]], [[8]], [[1, 10, 600]], 0.125, live);
+    expect(header).toEqual(["X in", "Y in", "Piece", "Grain"]);
+    const outlines = new Map<string, unknown[][]>();
+    for (const row of rows) outlines.set(String(row[2]), [...(outlines.get(String(row[2])) ?? []), row]);
+    expect([...outlines.keys()].slice(0, 3)).toEqual(["Small end", "", "Large end"]);
+    const [first] = [...outlines.entries()].filter(([piece]) => piece.startsWith("1: "));
+    expect(first?.[1]).toHaveLength(5);
+    expect(first?.[1][0]?.slice(0, 2)).toEqual(first?.[1][4]?.slice(0, 2));
+    const gaps = rows.filter((row) => row[2] === "");
+    expect(gaps).toHaveLength(outlines.size - 2);
+    expect(String(gaps[0]?.[0])).toContain("A gap between two outlines.");
+  });
+
+  it("waits for a log", () => {
+    expect(sawLayout([[null]], [[14]], [[16]], boards, 0.09, live)[1]?.[0]).toBe("No log yet");
   });
 });
 

@@ -48,6 +48,7 @@ const soundText = fc.constantFrom(
   "Point",
   "Fixed",
   "Live",
+  "Best",
   "Percent",
   "Center",
   "imperial",

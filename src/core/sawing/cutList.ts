@@ -126,5 +126,5 @@ function lastOnBed(stack: readonly Stacked[], bladeAboveBed: number, throat: num
   if (tooThick >= 0) return tooThick;
   const fromPith = (i: number) => Math.abs((stack[i] as Stacked).lower + (stack[i] as Stacked).flitch.thickness / 2);
   const possible = [...stack.keys()].filter((i) => (stack[i] as Stacked).flitch.thickness + HAIR >= bladeAboveBed);
-  return possible.reduce((nearest, i) => (fromPith(i) < fromPith(nearest) ? i : nearest));
+  return possible.reduce((nearest, i) => (fromPith(i) < fromPith(nearest) - HAIR ? i : nearest));
 }

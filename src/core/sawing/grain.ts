@@ -1,4 +1,15 @@
+import type { Source } from "../basis/source";
 import type { Outline } from "./outline";
+
+export const sources: readonly Source[] = [
+  {
+    author: "The trade",
+    year: "",
+    title: "Quarter, rift and flat grain",
+    where: "rings at 60 to 90, 30 to 60 and under 30 degrees to the face; limits differ by source",
+    standing: "from memory",
+  },
+];
 
 /** How the growth rings meet the wide face of a board: near a right angle, slanting, or near the face itself. */
 export type Grain = "quarter" | "rift" | "flat";

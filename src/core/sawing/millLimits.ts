@@ -1,6 +1,17 @@
 import type { Choice } from "../basis/choices";
 import { shown } from "../basis/require";
+import type { Source } from "../basis/source";
 import type { SawLog } from "./sawLog";
+
+export const sources: readonly Source[] = [
+  {
+    author: "Woodlot Reckoner",
+    year: "2026",
+    title: "A log held against the owner's own limits",
+    where: "core/sawing/millLimits",
+    standing: "choice of ours",
+  },
+];
 
 /** Something that binds the plan; its number is in inches for a diameter, in feet for a distance. */
 export interface MillLimit extends Choice {

@@ -17,6 +17,8 @@ export interface SawJob extends Sawing, Edging {
 export interface SawPlan extends CutList, Sawing {
   /** Title of the pattern that was followed. */
   readonly pattern: string;
+  /** True when that pattern was the best of several. */
+  readonly isBestOf?: boolean;
   readonly priced: boolean;
   /** Every flitch that gives boards, in the order in which they are freed; never empty. */
   readonly flitches: readonly SawnFlitch[];

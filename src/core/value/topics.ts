@@ -44,6 +44,10 @@ import { tallyMeasures } from "../lumber/tallyMeasure";
 import { targetThicknessSources as targetThickness } from "../lumber/targetThickness";
 import { woodSources as woods } from "../lumber/wood";
 import { cautions } from "../reference/cautions";
+import { sources as grain } from "../sawing/grain";
+import { sources as headSettings } from "../sawing/headSettings";
+import { sources as largestCant } from "../sawing/largestCant";
+import { sources as millLimits } from "../sawing/millLimits";
 import { sawingPatterns } from "../sawing/patterns";
 import { sources as solidLog } from "../sawing/sawLog";
 import { sources as biltmoreMark } from "../tree/biltmoreMark";
@@ -167,6 +171,10 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   TARGETTHICKNESS: targetThickness,
   SAWPLAN: sawing,
   SAWYIELD: sawing,
+  SAWLAYOUT: [...sawing, ...grain],
+  MILLFITS: millLimits,
+  LARGESTCANT: largestCant,
+  HEADSETTINGS: headSettings,
   BOARDFEET: boardMeasure,
   BOARDTALLY: sourcesOf(tallyMeasures),
   SURFACEMEASURE: surfaceMeasure,

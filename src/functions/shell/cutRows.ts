@@ -8,7 +8,7 @@ import type { SawnBoard, SawnFlitch } from "../../core/sawing/sawnFlitch";
 import type { UnitSystem } from "./unitSystem";
 
 /** One row for each cut, one for the board that is left on the bed after the last, and one for each edger setting. */
-export function cutRows(plan: SawPlan, units: UnitSystem, labels: { readonly pattern: boolean }): unknown[][] {
+export function cutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
   const { cuts, lastOnBed, priced, pattern } = plan;
   const size = sizeIn(units.diameter.perOurs);
   const freed = ({ boards }: SawnFlitch) => [
@@ -19,8 +19,11 @@ export function cutRows(plan: SawPlan, units: UnitSystem, labels: { readonly pat
   const turn = ({ turn: how, smallEndRaised }: Cut, i: number) => {
     const isSetAnew = i === 0 || how !== "none";
     const raised = isSetAnew && smallEndRaised > 0;
-    const name = labels.pattern && i === 0 ? `${pattern.toLowerCase()} sawing: ` : "";
-    return name + how + (raised ? `, small end raised ${size(smallEndRaised)} ${units.diameter.name}` : "");
+    return (
+      (i === 0 ? wayOf(plan) : "") +
+      how +
+      (raised ? `, small end raised ${size(smallEndRaised)} ${units.diameter.name}` : "")
+    );
   };
   const rows: unknown[][] = cuts.map((cut, i) => [
     i + 1,
@@ -35,6 +38,9 @@ export function cutRows(plan: SawPlan, units: UnitSystem, labels: { readonly pat
   }
   return rows;
 }
+
+/** Where the best of several patterns was asked for, which one it is. */
+const wayOf = ({ pattern, isBestOf }: SawPlan) => (isBestOf ? `${pattern} sawing: ` : "");
 
 /** "1 x 6 x 16"; the grain after it where that is what the log was sawn for. */
 export function pieceText(

@@ -34,6 +34,6 @@ export const best: SawingPattern = {
     const [first, ...others] = plans;
     if (!first) throw reasons[0] as OutOfRange;
     const chosen = others.reduce((one, other) => (other.worth > one.worth * (1 + HAIR) ? other : one), first);
-    return { ...chosen, guarantee: `The best of all patterns. ${chosen.guarantee}` };
+    return { ...chosen, isBestOf: true, guarantee: `The best of all patterns. ${chosen.guarantee}` };
   },
 };

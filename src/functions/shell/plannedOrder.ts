@@ -1,0 +1,21 @@
+import type { SawPlan } from "../../core/sawing/sawingPattern";
+import { sawPlan } from "../../core/sawing/sawPlan";
+import { sawOrder, type SawingArguments } from "./sawingArguments";
+
+/** The cut list, the yield and the end view of a log ask for the same plan: a few plans are kept for them. */
+const KEPT = 32;
+const plans = new Map<string, SawPlan>();
+
+/** The best plan for what the arguments order; undefined while the log is not measured yet. */
+export function plannedOrder(given: SawingArguments): SawPlan | undefined {
+  const order = sawOrder(given);
+  if (!order) return undefined;
+  const { pattern, say, ...measures } = order;
+  const key = JSON.stringify([pattern.id, measures]);
+  const plan = plans.get(key) ?? sawPlan({ ...measures, pattern, ...(say && { say }) });
+  plans.delete(key);
+  plans.set(key, plan);
+  const [oldest] = plans.keys();
+  if (plans.size > KEPT && oldest !== undefined) plans.delete(oldest);
+  return plan;
+}
