@@ -1,0 +1,3 @@
+import { accuracyTable } from "./report";
+
+console.log(accuracyTable());
