@@ -30,20 +30,25 @@ export function classTable(
   const weight = plotWeights(cruise);
   const weights = weight ? weight.reduce((sum, one) => sum + one, 0) : plots;
   const lines = dbh.length;
-  const numbers = Int32Array.from({ length: lines }, (_, line) => diameterClass(dbh[line] as number, width));
-  const first = numbers.reduce((least, one) => Math.min(least, one), Infinity);
-  const last = numbers.reduce((most, one) => Math.max(most, one), -Infinity);
-  const classes = lines === 0 ? [] : Array.from({ length: last - first + 1 }, (_, k) => first + k);
-  const amounts = classes.map(() => new Array<number>(speciesCount).fill(0));
+  const numbers = new Int32Array(lines);
+  let [first, last] = [Infinity, -Infinity];
   for (let line = 0; line < lines; line += 1) {
-    const row = amounts[(numbers[line] as number) - first] as number[];
-    const kind = species[line] as number;
+    const number = diameterClass(dbh[line] as number, width);
+    numbers[line] = number;
+    if (number < first) first = number;
+    if (number > last) last = number;
+  }
+  const classes = lines === 0 ? [] : Array.from({ length: last - first + 1 }, (_, k) => first + k);
+  const sums = new Float64Array(classes.length * speciesCount);
+  for (let line = 0; line < lines; line += 1) {
+    const at = ((numbers[line] as number) - first) * speciesCount + (species[line] as number);
     const each = amount === "trees" ? 1 : (volume?.[line] ?? 0);
     const place = plot[line] as number;
     const diameter = inches(dbh[line] as number);
     const standsFor = (count[line] as number) * method.treesPerAcre(diameter, size.ofTree(place, diameter));
     const trees = (standsFor * (weight?.[place] ?? 1)) / weights;
-    row[kind] = (row[kind] as number) + trees * each;
+    sums[at] = (sums[at] as number) + trees * each;
   }
+  const amounts = classes.map((_, k) => Array.from(sums.subarray(k * speciesCount, (k + 1) * speciesCount)));
   return { classes, amounts };
 }

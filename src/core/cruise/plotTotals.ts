@@ -66,3 +66,21 @@ export function partTotals(cruise: Cruise, part: ArrayLike<number> | undefined, 
     };
   });
 }
+
+/** The totals of the parts put together again, plot by plot. There must be at least one part. */
+export function wholeOf(parts: readonly PlotTotals[]): PlotTotals {
+  const [first] = parts as [PlotTotals, ...PlotTotals[]];
+  const added = (columns: readonly Float64Array[]) => {
+    const sums = new Float64Array(first.trees.length);
+    for (const column of columns)
+      for (let plot = 0; plot < sums.length; plot += 1) sums[plot] = (sums[plot] as number) + (column[plot] as number);
+    return sums;
+  };
+  return {
+    ...first,
+    tally: added(parts.map(({ tally }) => tally)),
+    trees: added(parts.map(({ trees }) => trees)),
+    basalArea: added(parts.map(({ basalArea }) => basalArea)),
+    ...(first.volume && { volume: added(parts.map(({ volume }) => volume as Float64Array)) }),
+  };
+}

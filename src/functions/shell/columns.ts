@@ -98,9 +98,28 @@ export function numbersOf(
     // Nearly every cell is a sound number, and the bounds tell that sooner than the type does.
     const cell = (narrow ? narrow[row]?.[0] : list.at(row)) as number;
     if (cell >= low && cell <= high && cell !== 0 && typeof cell === "number") numbers[row] = cell;
+    else if (isNothing(cell)) numbers[row] = leftOut;
     else oddOne(row);
   }
   return numbers;
+}
+
+/**
+ * Spares the work on a cell that was met before: a tally names few plots and species many times. Most plots go by
+ * small whole numbers, which a plain list finds sooner than a map does.
+ */
+export function remembered<T>(work: (cell: unknown) => T): (cell: unknown) => T {
+  const numbered: T[] = [];
+  const known = new Map<unknown, T>();
+  return (cell) => {
+    const small = typeof cell === "number" && cell >= 0 && cell < 10_000 && Number.isInteger(cell);
+    const before = small ? numbered[cell] : known.get(cell);
+    if (before !== undefined) return before;
+    const answer = work(cell);
+    if (small) numbered[cell] = answer;
+    else known.set(cell, answer);
+    return answer;
+  };
 }
 
 /** Gathers what is wrong with the rows of a table, so that one sentence names the first and counts the others. */

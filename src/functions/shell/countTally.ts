@@ -2,8 +2,9 @@ import { InvalidInput } from "../../core/basis/problem";
 import { squareFeet } from "../../core/basis/units";
 import type { MeasuredTree } from "../../core/cruise/countMeasure";
 import { pointSample } from "../../core/cruise/methods/pointSample";
-import { BadRows, column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
-import { plotList, plotSizes } from "./plots";
+import type { NameList } from "../../core/cruise/nameList";
+import { BadRows, column, filledRows, isNothing, numbersOf, remembered, sharedRows, type Column } from "./columns";
+import { plotList, plotSizes, type PlotList } from "./plots";
 import type { UnitSystem } from "./unitSystem";
 
 export interface CountArguments {
@@ -35,54 +36,67 @@ const THICKEST = 35; // ft2, a tree of 80 in
  */
 export function readCounts(given: CountArguments, units: UnitSystem): CountTally {
   const list = plotList(given.plots);
-  const sizes = plotSizes(given.baf, pointSample, units, given.plots, list);
-  const bafs = Float64Array.from(list.cells, (_, plot) => {
-    const baf = sizes.ofPlot(plot);
-    if (baf === undefined) throw new InvalidInput("Basal area factor should be one value, or one for each point.");
-    return baf;
-  });
+  const bafs = factors(given, units, list);
   const counts = new Float64Array(bafs.length);
   const trees: MeasuredTree[] = [];
-
-  const plot = column(given.plot, "Plot");
-  const counted = column(given.counted, "Counted trees");
-  const volume = column(given.volume, "Volume");
-  const treeArea = column(given.treeArea, "Basal area of the tree");
-  const columns = [plot, counted, volume, treeArea];
-  const filled = columns.filter(({ single }) => !single).map((one) => filledRows(one));
-  const rows = Math.min(sharedRows(columns), Math.max(1, ...filled));
-  const area = {
-    unit: units.treeArea.name,
-    low: THINNEST * units.treeArea.perOurs,
-    high: THICKEST * units.treeArea.perOurs,
-  };
   const bad = new BadRows();
+  const { plot, rows, treeAreas, volumes, counted } = columnsOf(given, units, bad);
+  const places = placesOf(plot, rows, list.known);
   for (let row = 0; row < rows; row += 1) {
-    bad.guard(row, () => {
-      const basalArea = numberAt(treeArea, row, area, 0) / units.treeArea.perOurs;
-      const measured = basalArea > 0;
-      if (!measured && !isNothing(volume.at(row))) throw new InvalidInput("the basal area of the tree is missing.");
-      const count = numberAt(counted, row, COUNT, measured ? 1 : 0);
-      const cell = plot.at(row);
-      if (isNothing(cell)) {
-        if (count > 0) throw new InvalidInput("the plot is missing.");
-        return;
-      }
-      const place = list.known.placeOf(String(cell));
-      if (place === undefined) throw new InvalidInput(`plot ${String(cell).slice(0, 60)} is not in the plot list.`);
-      counts[place] = (counts[place] as number) + count;
-      if (!measured) return;
-      trees.push({
-        plot: place,
-        count,
-        baf: bafs[place] as number,
-        basalArea: squareFeet(basalArea),
-        volume: numberAt(volume, row, VOLUME, 0),
-      });
-    });
+    const measured = treeAreas[row] !== 0;
+    const count = counted[row] === 0 && measured ? 1 : (counted[row] as number);
+    const place = places[row] as number;
+    if (!measured && volumes[row] !== 0) bad.add(row, "the basal area of the tree is missing.");
+    else if (place === NOWHERE && count > 0) bad.add(row, "the plot is missing.");
+    else if (place === UNKNOWN) bad.add(row, `plot ${String(plot.at(row))} is not in the plot list.`);
+    if (place < 0) continue;
+    counts[place] = (counts[place] as number) + count;
+    if (!measured) continue;
+    const basalArea = squareFeet((treeAreas[row] as number) / units.treeArea.perOurs);
+    trees.push({ plot: place, count, baf: bafs[place] as number, basalArea, volume: volumes[row] as number });
   }
   if (list.cells.length === 0 && bad.found)
     throw new InvalidInput("The plot list is empty. Every plot belongs in it, those without trees too.");
   bad.settle();
   return { counts, bafs, trees };
+}
+
+/** The basal area factor of each point. [ft2/ac] */
+function factors({ baf, plots }: CountArguments, units: UnitSystem, list: PlotList): Float64Array {
+  const sizes = plotSizes(baf, pointSample, units, plots, list);
+  return Float64Array.from(list.cells, (_, plot) => {
+    const own = sizes.ofPlot(plot);
+    if (own === undefined) throw new InvalidInput("Basal area factor should be one value, or one for each point.");
+    return own;
+  });
+}
+
+/** The lists of the tally as numbers, 0 where they are blank; the plots are left as they stand. */
+function columnsOf(given: CountArguments, { treeArea }: UnitSystem, bad: BadRows) {
+  const plot = column(given.plot, "Plot");
+  const counted = column(given.counted, "Counted trees");
+  const volume = column(given.volume, "Volume");
+  const area = column(given.treeArea, "Basal area of the tree");
+  const columns = [plot, counted, volume, area];
+  const filled = columns.filter(({ single }) => !single).map((one) => filledRows(one));
+  const rows = Math.min(sharedRows(columns), Math.max(1, ...filled));
+  const areaBounds = { unit: treeArea.name, low: THINNEST * treeArea.perOurs, high: THICKEST * treeArea.perOurs };
+  return {
+    plot,
+    rows,
+    treeAreas: numbersOf(area, rows, areaBounds, 0, bad),
+    volumes: numbersOf(volume, rows, VOLUME, 0, bad),
+    counted: numbersOf(counted, rows, COUNT, 0, bad),
+  };
+}
+
+const NOWHERE = -1;
+const UNKNOWN = -2;
+
+/** The point of each row, counted from 0. */
+function placesOf(plot: Column, rows: number, known: NameList): Int32Array {
+  const placeOf = remembered((cell: unknown) => (isNothing(cell) ? NOWHERE : (known.placeOf(String(cell)) ?? UNKNOWN)));
+  const places = new Int32Array(rows);
+  for (let row = 0; row < rows; row += 1) places[row] = placeOf(plot.at(row));
+  return places;
 }

@@ -1,8 +1,9 @@
 import { chosen, type Choice } from "../../core/basis/choices";
 import { weightedMean } from "../../core/basis/statistics";
-import { partTotals, plotTotals, type PlotTotals } from "../../core/cruise/plotTotals";
+import { NameList } from "../../core/cruise/nameList";
+import { partTotals, wholeOf, type PlotTotals } from "../../core/cruise/plotTotals";
 import { spilled } from "./answers";
-import { BadRows, column, isNothing } from "./columns";
+import { BadRows, column } from "./columns";
 import type { Cells } from "./readings";
 import { amountNames, amountsOf } from "./standTables";
 import { NO_SPECIES, readTally, type TallyArguments } from "./tally";
@@ -14,15 +15,15 @@ const answers = [YES, NO];
 
 /** The stand before, what is cut and what is left, per acre. A tree without a mark is left. */
 export function cutTable(given: TallyArguments & { readonly take: unknown }, units: UnitSystem): Cells {
-  checkMarks(given.take);
   const { cruise, species, speciesNames } = readTally({ ...given, species: given.take }, units);
   const shareOf = cruise.volume !== undefined || cruise.dbh.length === 0 ? "volume" : "basal area";
   const header = ["Stand", ...amountNames(units), `Share of ${shareOf} %`];
   if (cruise.dbh.length === 0) return spilled(header, [["No trees yet"]]);
-  const taken = speciesNames.map((mark) => (chosen("Take", mark, answers) === YES ? 1 : 0));
-  const part = Uint8Array.from(species, (mark) => taken[mark] as number);
+  const cuts = marksThatCut(speciesNames, given.take).map(Number);
+  const part = new Uint8Array(species.length);
+  for (let tree = 0; tree < part.length; tree += 1) part[tree] = cuts[species[tree] as number] as number;
   const [leave, cut] = partTotals(cruise, part, 2) as [PlotTotals, PlotTotals];
-  const before = plotTotals(cruise);
+  const before = wholeOf([leave, cut]);
   const shared = ({ volume, basalArea, weight }: PlotTotals) => weightedMean(volume ?? basalArea, weight);
   const line = (name: string, totals: PlotTotals) => [
     name,
@@ -32,18 +33,29 @@ export function cutTable(given: TallyArguments & { readonly take: unknown }, uni
   return spilled(header, [line("Before", before), line("Cut", cut), line("Leave", leave)]);
 }
 
-/** Names the first row whose mark is neither yes nor no, before the tally is read. */
-function checkMarks(take: unknown): void {
-  const marks = column(take, "Take");
+/** Which of the marks mean a cut; a mark that means neither is named by its row. */
+function marksThatCut(marks: readonly string[], take: unknown): readonly boolean[] {
   const bad = new BadRows();
-  const seen = new Set<unknown>();
-  for (let row = 0; row < marks.rows; row += 1) {
-    const mark = marks.at(row);
-    if (isNothing(mark) || seen.has(mark)) continue;
+  const read = marks.map((mark) => {
+    try {
+      return chosen("Take", mark, answers) === YES;
+    } catch (problem) {
+      nameRows(take, mark, problem, bad);
+      return false;
+    }
+  });
+  bad.settle();
+  return read;
+}
+
+/** Adds every row that has the mark, as the list of names tells marks apart. */
+function nameRows(take: unknown, mark: string, problem: unknown, bad: BadRows): void {
+  const rows = column(take, "Take");
+  const same = new NameList([mark]);
+  for (let row = 0; row < rows.rows; row += 1) {
+    if (same.placeOf(String(rows.at(row))) === undefined) continue;
     bad.guard(row, () => {
-      chosen("Take", mark, answers);
-      seen.add(mark);
+      throw problem;
     });
   }
-  bad.settle();
 }

@@ -1,5 +1,5 @@
 import type { DiameterList } from "../../core/cruise/standDensity";
-import { BadRows, column, numberAt, sharedRows } from "./columns";
+import { BadRows, column, numbersOf, sharedRows } from "./columns";
 import { isLeftOut, oneNumber } from "./readings";
 import { dbhBounds } from "./tally";
 import type { UnitSystem } from "./unitSystem";
@@ -8,17 +8,12 @@ import type { UnitSystem } from "./unitSystem";
 export function diametersAndWeights(dbh: unknown, weight: unknown, units: UnitSystem) {
   const diameter = column(dbh, "DBH");
   const given = column(weight, "Weight");
-  const equal = isLeftOut(weight);
   const rows = sharedRows([diameter, given]);
-  const diameters = new Float64Array(rows);
-  const weights = new Float64Array(rows);
   const bad = new BadRows();
-  for (let row = 0; row < rows; row += 1) {
-    bad.guard(row, () => {
-      diameters[row] = numberAt(diameter, row, dbhBounds(units), 0);
-      if (diameters[row] !== 0) weights[row] = equal ? 1 : numberAt(given, row, { unit: "", low: 0 }, 0);
-    });
-  }
+  const diameters = numbersOf(diameter, rows, dbhBounds(units), 0, bad);
+  const weights = isLeftOut(weight)
+    ? diameters.map((one) => (one === 0 ? 0 : 1))
+    : numbersOf(given, rows, { unit: "", low: 0 }, 0, bad, diameters);
   bad.settle();
   return { diameters, weights };
 }
@@ -28,19 +23,19 @@ export function treesByDiameter(trees: unknown, dbh: unknown, units: UnitSystem)
   const amount = column(trees, "Trees per acre");
   const diameter = column(dbh, "DBH");
   const rows = sharedRows([amount, diameter]);
-  const kept: { dbh: number[]; trees: number[] } = { dbh: [], trees: [] };
   const bad = new BadRows();
-  for (let row = 0; row < rows; row += 1) {
-    bad.guard(row, () => {
-      const inches = numberAt(diameter, row, dbhBounds(units), 0) / units.diameter.perOurs;
-      const perAcre = numberAt(amount, row, { unit: "", low: 0, high: 1e6 }, 0) / units.perLand.perOurs;
-      if (inches === 0 || perAcre === 0) return;
-      kept.dbh.push(inches);
-      kept.trees.push(perAcre);
-    });
-  }
+  const diameters = numbersOf(diameter, rows, dbhBounds(units), 0, bad);
+  const amounts = numbersOf(amount, rows, { unit: "", low: 0, high: 1e6 }, 0, bad, diameters);
   bad.settle();
-  return kept;
+  let kept = 0;
+  for (let row = 0; row < rows; row += 1) {
+    const [inches, perAcre] = [diameters[row] as number, amounts[row] as number];
+    if (inches === 0 || perAcre === 0) continue;
+    diameters[kept] = inches / units.diameter.perOurs;
+    amounts[kept] = perAcre / units.perLand.perOurs;
+    kept += 1;
+  }
+  return { dbh: diameters.subarray(0, kept), trees: amounts.subarray(0, kept) };
 }
 
 /** Width of a diameter class in the user's unit; left out, the usual 2 inches or 5 cm. */

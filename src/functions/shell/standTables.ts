@@ -3,7 +3,7 @@ import { weightedMean } from "../../core/basis/statistics";
 import { percent, type Percent } from "../../core/basis/units";
 import { classTable, type Amount } from "../../core/cruise/classTable";
 import { estimate, type Estimate } from "../../core/cruise/estimate";
-import { partTotals, plotTotals, type PlotTotals } from "../../core/cruise/plotTotals";
+import { partTotals, plotTotals, wholeOf, type PlotTotals } from "../../core/cruise/plotTotals";
 import { estimateQuadraticMeanDiameter, quadraticMeanDiameterOf } from "../../core/cruise/quadraticMeanDiameter";
 import type { SamplingMethod } from "../../core/cruise/samplingMethod";
 import { asError, spilled, type Answer } from "./answers";
@@ -79,7 +79,8 @@ export function speciesTable({ cruise, species, speciesNames }: Tally, confidenc
   if (cruise.dbh.length === 0) return spilled(header, NO_TREES);
   const shared = (totals: PlotTotals) => totals.volume ?? totals.basalArea;
   const factor = byVolume ? units.perLand.perOurs : units.areaPerLand.perOurs;
-  const whole = plotTotals(cruise);
+  const parts = partTotals(cruise, species, speciesNames.length);
+  const whole = wholeOf(parts);
   const mean = (plots: ArrayLike<number>) => weightedMean(plots, whole.weight);
   const line = (name: string, totals: PlotTotals) => [
     name,
@@ -87,7 +88,6 @@ export function speciesTable({ cruise, species, speciesNames }: Tally, confidenc
     (100 * mean(shared(totals))) / mean(shared(whole)),
     estimated(cruise.method, undefined, factor, () => estimate(shared(totals), confidence, totals.weight))[1],
   ];
-  const parts = partTotals(cruise, species, speciesNames.length);
   const largestFirst = speciesByName(speciesNames).sort(
     (one, other) => mean(shared(parts[other] as PlotTotals)) - mean(shared(parts[one] as PlotTotals)),
   );

@@ -3,7 +3,17 @@ import { InvalidInput } from "../../core/basis/problem";
 import type { Cruise } from "../../core/cruise/cruise";
 import { samplingMethods } from "../../core/cruise/methods";
 import { NameList } from "../../core/cruise/nameList";
-import { BadRows, column, filledRows, isMissing, isNothing, numbersOf, sharedRows, type Column } from "./columns";
+import {
+  BadRows,
+  column,
+  filledRows,
+  isMissing,
+  isNothing,
+  numbersOf,
+  remembered,
+  sharedRows,
+  type Column,
+} from "./columns";
 import { plotList, plotSizes } from "./plots";
 import type { UnitSystem } from "./unitSystem";
 
@@ -91,8 +101,8 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
 }
 
 /** The plot of every row with a diameter, counted from 0. */
-function placesOf(plot: Column, known: NameList, diameters: Float64Array, bad: BadRows): Float64Array {
-  const places = new Float64Array(diameters.length);
+function placesOf(plot: Column, known: NameList, diameters: Float64Array, bad: BadRows): Int32Array {
+  const places = new Int32Array(diameters.length);
   const placeOf = remembered((cell: unknown) => (isNothing(cell) ? undefined : known.placeOf(String(cell))));
   const { narrow } = plot;
   for (let row = 0; row < places.length; row += 1) {
@@ -110,35 +120,20 @@ function placesOf(plot: Column, known: NameList, diameters: Float64Array, bad: B
 }
 
 /** The species of every row with a diameter, counted from 0; new ones are added to the list. */
-function kindsOf(species: Column, kinds: NameList, diameters: Float64Array): Float64Array {
-  const numbers = new Float64Array(diameters.length);
+function kindsOf(species: Column, kinds: NameList, diameters: Float64Array): Int32Array {
+  const numbers = new Int32Array(diameters.length);
   const kindOf = remembered((cell: unknown) => kinds.add(isNothing(cell) ? NO_SPECIES : String(cell)));
   const anyTree = diameters.some((diameter) => diameter !== 0);
   if (species.single) return anyTree ? numbers.fill(kindOf(species.at(0))) : numbers;
-  for (let row = 0; row < numbers.length; row += 1) if (diameters[row] !== 0) numbers[row] = kindOf(species.at(row));
+  const { narrow } = species;
+  for (let row = 0; row < numbers.length; row += 1)
+    if (diameters[row] !== 0) numbers[row] = kindOf(narrow ? narrow[row]?.[0] : species.at(row));
   return numbers;
 }
 
 /** Takes the rows with a diameter out of a column; most tallies have no other, and keep theirs. */
-function linesWithTrees(diameters: Float64Array): (column: Float64Array) => Float64Array {
-  if (!diameters.includes(0)) return (whole) => whole;
-  return (whole) => whole.filter((_, row) => diameters[row] !== 0);
-}
-
-/**
- * Spares the work on a cell that was met before: a tally names few plots and species many times. Most plots go by
- * small whole numbers, which a plain list finds sooner than a map does.
- */
-function remembered<T>(work: (cell: unknown) => T): (cell: unknown) => T {
-  const numbered: T[] = [];
-  const known = new Map<unknown, T>();
-  return (cell) => {
-    const small = typeof cell === "number" && cell >= 0 && cell < 10_000 && Number.isInteger(cell);
-    const before = small ? numbered[cell] : known.get(cell);
-    if (before !== undefined) return before;
-    const answer = work(cell);
-    if (small) numbered[cell] = answer;
-    else known.set(cell, answer);
-    return answer;
-  };
+function linesWithTrees(diameters: Float64Array) {
+  const all = !diameters.includes(0);
+  return <T extends Float64Array | Int32Array>(whole: T): T =>
+    all ? whole : (whole.filter((_, row) => diameters[row] !== 0) as T);
 }
