@@ -11,7 +11,14 @@ import { treeVolumeRatios } from "./treeVolume";
 /** Speed as ratios measured side by side in one run; needs a build in dist/. */
 console.log("| What | Ours | The other | Ratio | Aim, or less |");
 console.log("| --- | ---: | ---: | ---: | ---: |");
-for (const measure of [logScaleRatios, threeRulesRatios, treeVolumeRatios, stemVolumeRatios, standSummaryRatios, pageRatios]) {
+for (const measure of [
+  logScaleRatios,
+  threeRulesRatios,
+  treeVolumeRatios,
+  stemVolumeRatios,
+  standSummaryRatios,
+  pageRatios,
+]) {
   for (const one of await measure()) console.log(printed(one));
 }
 

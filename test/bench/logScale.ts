@@ -30,7 +30,8 @@ export async function logScaleRatios(): Promise<readonly Ratio[]> {
     return scaled;
   };
 
-  const column = (rule: string) => () => logScale(diameterCells, lengthCells, rule as never, undefined, "None" as never);
+  const column = (rule: string) => () =>
+    logScale(diameterCells, lengthCells, rule as never, undefined, "None" as never);
   return [
     await ratio(
       "LOGSCALE, 100,000 rows, Doyle, against a bare loop over typed arrays",

@@ -26,7 +26,9 @@ export function requireBetween(what: string, value: number, low: number, high: n
 /** Throws OutOfRange when the value lies below the least that the source covers. */
 export function requireAtLeast(source: string, value: number, least: number, unit: string): void {
   if (value < least) {
-    throw new OutOfRange(`${source} as published has no value below ${shown(least)} ${unit}. You have ${shown(value)}.`);
+    throw new OutOfRange(
+      `${source} as published has no value below ${shown(least)} ${unit}. You have ${shown(value)}.`,
+    );
   }
 }
 
