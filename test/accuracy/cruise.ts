@@ -15,6 +15,8 @@ import { answersOf } from "../support/answers";
 import { fourPointLines, pointCruise } from "../support/cruises";
 import { numberIn, published, type PublishedRow } from "../support/published";
 import type { Comparison } from "./comparison";
+import { designComparisons } from "./cruiseDesigns";
+import { ofAnswers, ofTable } from "./ofTable";
 
 const at95 = percent(95);
 
@@ -48,20 +50,8 @@ export function cruiseComparisons(): readonly Comparison[] {
     ...freese(),
     ...fourPoints(),
     ...priestRiver(),
+    ...designComparisons(),
   ];
-}
-
-function ofTable(
-  path: string,
-  subject: string,
-  unit: string,
-  quantity: string,
-  ours: (row: PublishedRow) => number,
-  step?: number,
-): Comparison {
-  const { source, standing, printedTo, rows } = published(path);
-  const pairs = rows.map((row) => ({ printed: numberIn(row, quantity), ours: ours(row) }));
-  return { subject, source, standing, unit, printedTo: step ?? printedTo, pairs };
 }
 
 /** The columns of one printed table, each with its own step. */
@@ -94,16 +84,6 @@ function levelPlotRadii(): Comparison {
     ours: plotRadius(acres(1 / part)),
   }));
   return { subject: "Radius of a level plot", source, standing, unit: "ft", printedTo, pairs };
-}
-
-/** Answers of one example, each printed to its own step. */
-function ofAnswers(path: string, subject: string, unit: string, ours: Readonly<Record<string, number>>): Comparison[] {
-  const { source, standing } = published(path);
-  const answer = answersOf(path);
-  return Object.entries(ours).map(([quantity, value]) => {
-    const { printed, printedTo } = answer(quantity);
-    return { subject: `${subject}: ${quantity}`, source, standing, unit, printedTo, pairs: [{ printed, ours: value }] };
-  });
 }
 
 function freese(): Comparison[] {
