@@ -93,7 +93,6 @@ function bestOfThickness(
 }
 
 /** The sides of a cant that lies on its edge, its upper face to the left. */
-(globalThis as any).__n = 0;
 export const sidesOfCant = (thickness: number, offset: number): Sides => ({
   left: 0 - offset - thickness / 2,
   right: thickness / 2 - offset,
@@ -104,7 +103,6 @@ function insideOf(thickness: Inches, order: CantOrder, { log, kerf, wane }: Sawi
     .map((group) => group.filter(({ width }) => width <= thickness))
     .filter((group) => group.length > 0);
   return (offset: number): Way<Flitch> | undefined => {
-    (globalThis as any).__n++;
     const slots = candidates(log, groups, wane, sidesOfCant(thickness, offset));
     const way = waysToFill(slots, kerf, { leastOfOne: order.bladeAboveBed, mostOfOthers: order.throat }).at(-1);
     return way?.top && way;

@@ -55,6 +55,17 @@ describe("the best stack of several thicknesses", () => {
     );
   });
 
+  it("is worth as much when one board at most may be too thick for the throat", () => {
+    fc.assert(
+      fc.property(mixedSizes(true), fc.double({ min: 4, max: 8.5, noNaN: true }), (sizes, diameter) => {
+        const log = sawLog(diameter, diameter, 12);
+        const worth = worthOf(log, sizes, 0.125, { mill: { throat: 1.5 } });
+        expect(worth).toBeCloseTo(byEnumeration(log, sizes, 0.125, { throat: 1.5 }), 6);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
   it("is never beaten by a grid on which gaps may be wider than the kerf", () => {
     fc.assert(
       fc.property(

@@ -3,6 +3,7 @@ import { InvalidInput, OutOfRange } from "../../../src/core/basis/problem";
 import { inches } from "../../../src/core/basis/units";
 import { faceWidth, lengthOfFace, reachOfFace, slabDepth } from "../../../src/core/sawing/chord";
 import { diameterAt, requireSawLog, solidVolume } from "../../../src/core/sawing/sawLog";
+import { grainOf, ringAngle } from "../../../src/core/sawing/grain";
 import { outline } from "../../../src/core/sawing/outline";
 import { woodIn } from "../../../src/core/sawing/woodIn";
 import { expectAsPrinted } from "../../support/expectAsPrinted";
@@ -75,5 +76,37 @@ describe("geometry of a log", () => {
       }
     }
     expect(woodBetween(log, 5.1, 5.35)).toBeCloseTo(sum / 144, 3);
+  });
+
+  it("counts the wood inside a rectangle of the end view as a fine sum over the log does, and halves it by symmetry", () => {
+    const log = sawLog(10, 13, 12);
+    const [left, right, lower, upper] = [-1.5, 6, 0.5, 4.25];
+    let sum = 0;
+    const [steps, cells] = [200, 150];
+    for (let i = 0; i < steps; i += 1) {
+      const radius = diameterAt(log, ((i + 0.5) * 12) / steps) / 2;
+      for (let j = 0; j < cells; j += 1) {
+        const y = lower + ((j + 0.5) * (upper - lower)) / cells;
+        const half = Math.sqrt(radius ** 2 - y ** 2);
+        sum += (Math.min(right, half) - Math.max(left, 0 - half)) * ((upper - lower) / cells) * (12 / steps);
+      }
+    }
+    expect(woodIn(log, outline(left, right, lower, upper))).toBeCloseTo(sum / 144, 4);
+    expect(woodIn(log, outline(0, Infinity, -Infinity, 0))).toBeCloseTo(solidVolume(log) / 4, 6);
+    expect(woodIn(log, outline(7, 8, -1, 1))).toBeCloseTo(0, 9);
+  });
+});
+
+describe("grain of a board by where it lies", () => {
+  it("is quarter beside the pith, flat above it, and 45 degrees where it lies as far across as up", () => {
+    expect(ringAngle(outline(2, 8, -0.5, 0.5))).toBe(90);
+    expect(ringAngle(outline(-3, 3, 4, 5))).toBe(0);
+    expect(ringAngle(outline(2, 8, 4.5, 5.5))).toBeCloseTo(45, 9);
+    // Stood on edge, the wide face runs up: what was across counts as up.
+    expect(ringAngle(outline(4.5, 5.5, 2, 8))).toBeCloseTo(45, 9);
+    expect(grainOf(outline(1, 5, -0.5, 0.5))).toBe("quarter");
+    expect(grainOf(outline(-3, 3, 4, 5))).toBe("flat");
+    expect(grainOf(outline(2, 8, 4.5, 5.5))).toBe("rift");
+    expect(grainOf(outline(-2, 2, -0.5, 0.5))).toBe("flat");
   });
 });
