@@ -59,6 +59,7 @@ export const functionNames = [
   "MILLFITS",
   "LARGESTCANT",
   "HEADSETTINGS",
+  "LOGSFORCUTLIST",
   "BOARDFEET",
   "BOARDTALLY",
   "SURFACEMEASURE",

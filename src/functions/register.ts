@@ -1,6 +1,7 @@
 import * as boards from "./boards";
 import * as count from "./count";
 import * as cut from "./cut";
+import * as cutLists from "./cutLists";
 import * as density from "./density";
 import * as harvest from "./harvest";
 import * as logMeasures from "./logMeasures";
@@ -36,6 +37,7 @@ const shells = [
   logMeasures,
   sawing,
   millSetup,
+  cutLists,
   boards,
   wood,
   money,

@@ -47,6 +47,7 @@ import { cautions } from "../reference/cautions";
 import { sources as grain } from "../sawing/grain";
 import { sources as headSettings } from "../sawing/headSettings";
 import { sources as largestCant } from "../sawing/largestCant";
+import { sources as logsForCutList } from "../sawing/logsForCutList";
 import { sources as millLimits } from "../sawing/millLimits";
 import { sawingPatterns } from "../sawing/patterns";
 import { sources as solidLog } from "../sawing/sawLog";
@@ -175,6 +176,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   MILLFITS: millLimits,
   LARGESTCANT: largestCant,
   HEADSETTINGS: headSettings,
+  LOGSFORCUTLIST: [...logsForCutList, ...sawing],
   BOARDFEET: boardMeasure,
   BOARDTALLY: sourcesOf(tallyMeasures),
   SURFACEMEASURE: surfaceMeasure,

@@ -72,7 +72,7 @@ const lengthsIn = (units: UnitSystem): BoardLengths =>
 
 /** In a list of sizes and limits, a 0 is a cell left blank. */
 const blank = (cell: unknown) => cell === 0 || nothingIn(cell);
-const isWord = (cell: unknown) => typeof cell === "string" && /^[^\d]*[a-z]{3}/i.test(cell.trim());
+export const isWord = (cell: unknown) => typeof cell === "string" && /^[^\d]*[a-z]{3}/i.test(cell.trim());
 
 /** Rows of a range that say something, without a heading row. */
 function rowsSaying(
