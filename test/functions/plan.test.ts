@@ -92,7 +92,7 @@ describe("BAFOPTIONS", () => {
   it("has the trees to expect at a point of a stand of 95 ft2/ac", () => {
     const table = bafOptions(95);
     expect(table[0]).toEqual(["BAF ft2/ac", "Trees per point", "Note"]);
-    expect(table.slice(1, 5).map(([baf, trees]) => [baf, Math.round((trees as number) * 10) / 10])).toEqual([
+    expect(table.slice(1, 5).map(([baf, trees]) => [baf as number, Math.round((trees as number) * 10) / 10])).toEqual([
       [5, 19],
       [10, 9.5],
       [15, 6.3],

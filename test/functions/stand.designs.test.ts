@@ -80,7 +80,7 @@ describe("two columns of sizes", () => {
 
   it("are nested plots: the least diameter of each, and its size", () => {
     const stand = standTable(column([1, 1, 1]), [["oak"]], column([6, 10, 14]), [[1]], fixed, nested);
-    expect(stand.slice(1).map(([name, trees]) => [name, trees])).toEqual([
+    expect(stand.slice(1).map(([name, trees]) => [name, trees] as unknown[])).toEqual([
       [6, 100],
       [8, 0],
       [10, 10],

@@ -25,6 +25,7 @@ describe("a table that cannot be right", () => {
   it.each<[string, Parameters<typeof summary>[0]]>([
     ["Row 10: plot 4 is not in the plot list. And 5 more rows have problems.", { plots: [[1], [2], [3]] }],
     ["Row 1: plot 9 is not in the plot list.", { plot: [[9], [1]], dbh: [[12], [12]] }],
+    ['Row 1: plot "north" is not in the plot list.', { plot: [["north"], [1]], dbh: [[12], [12]] }],
     ["Row 2: the plot is missing.", { plot: [[1], [""]], dbh: [[12], [12]] }],
     [
       "Row 2: DBH should be between 1 and 80 in. You have 143. Missing a decimal point?",

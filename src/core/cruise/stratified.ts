@@ -52,10 +52,11 @@ export const sources: readonly Source[] = [
 export function stratifiedEstimate(strata: readonly Stratum[], confidence: Percent): StratifiedEstimate {
   if (strata.length === 0) throw new OutOfRange("Nothing to work on yet.");
   for (const { name, acres, plots } of strata) {
-    requirePositive(`Acres of stratum ${name}`, acres);
+    const called = name.slice(0, 60);
+    requirePositive(`Acres of stratum ${called}`, acres);
     if (plots.length < 2) {
       throw new OutOfRange(
-        `A margin of error needs at least 2 plots in each stratum. You have ${plots.length} in stratum ${name}.`,
+        `A margin of error needs at least 2 plots in each stratum. You have ${plots.length} in stratum ${called}.`,
       );
     }
   }

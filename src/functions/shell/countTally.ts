@@ -4,7 +4,7 @@ import type { MeasuredTree } from "../../core/cruise/countMeasure";
 import { pointSample } from "../../core/cruise/methods/pointSample";
 import type { NameList } from "../../core/cruise/nameList";
 import { BadRows, column, filledRows, isNothing, numbersOf, remembered, sharedRows, type Column } from "./columns";
-import { plotList, plotSizes, type PlotList } from "./plots";
+import { plotList, plotSizes, spoken, type PlotList } from "./plots";
 import type { UnitSystem } from "./unitSystem";
 
 export interface CountArguments {
@@ -48,7 +48,7 @@ export function readCounts(given: CountArguments, units: UnitSystem): CountTally
     const place = places[row] as number;
     if (!measured && volumes[row] !== 0) bad.add(row, "the basal area of the tree is missing.");
     else if (place === NOWHERE && count > 0) bad.add(row, "the plot is missing.");
-    else if (place === UNKNOWN) bad.add(row, `plot ${String(plot.at(row))} is not in the plot list.`);
+    else if (place === UNKNOWN) bad.add(row, `plot ${spoken(plot.at(row))} is not in the plot list.`);
     if (place < 0) continue;
     counts[place] = (counts[place] as number) + count;
     if (!measured) continue;

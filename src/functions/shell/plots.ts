@@ -15,6 +15,12 @@ export interface PlotList {
   readonly rows: readonly number[];
 }
 
+/** The name of a plot as a sentence says it: a number as it is, any other text in quotes. */
+export function spoken(plot: unknown): string {
+  const name = String(plot).trim().slice(0, 60);
+  return /^\d+$/.test(name) ? name : `"${name}"`;
+}
+
 /** Every plot that was visited, in the order of the list. */
 export function plotList(given: unknown): PlotList {
   const list = column(given, "Plot list");

@@ -14,7 +14,7 @@ import {
   sharedRows,
   type Column,
 } from "./columns";
-import { plotList, plotSizes } from "./plots";
+import { plotList, plotSizes, spoken } from "./plots";
 import type { UnitSystem } from "./unitSystem";
 
 /** The arguments that every stand table shares, as the cell gave them. */
@@ -110,11 +110,7 @@ function placesOf(plot: Column, known: NameList, diameters: Float64Array, bad: B
     const cell: unknown = narrow ? narrow[row]?.[0] : plot.at(row);
     const place = placeOf(cell);
     if (place !== undefined) places[row] = place;
-    else
-      bad.add(
-        row,
-        isNothing(cell) ? "the plot is missing." : `plot ${String(cell).slice(0, 60)} is not in the plot list.`,
-      );
+    else bad.add(row, isNothing(cell) ? "the plot is missing." : `plot ${spoken(cell)} is not in the plot list.`);
   }
   return places;
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { mean } from "../../../src/core/basis/statistics";
 import { classTable } from "../../../src/core/cruise/classTable";
 import { diameterClass } from "../../../src/core/cruise/diameterClass";
-import { partTotals, plotTotals } from "../../../src/core/cruise/plotTotals";
+import { partTotals, plotTotals, wholeOf } from "../../../src/core/cruise/plotTotals";
 import { answersOf } from "../../support/answers";
 import { fourPointLines, plotCruise, pointCruise } from "../../support/cruises";
 import { expectAsPrinted } from "../../support/expectAsPrinted";
@@ -92,6 +92,19 @@ describe("parts and whole", () => {
           amounts.flat().reduce((sum, one) => sum + one, 0),
           mean(plotTotals(cruise)[amount] ?? []),
         );
+      }),
+    );
+  });
+
+  it("parts put together again are the stand, plot by plot", () => {
+    fc.assert(
+      fc.property(tallies, (tally) => {
+        const cruise = pointCruise(10, 5, tally);
+        const kinds = tally.map(({ species }) => species);
+        const again = wholeOf(partTotals(cruise, kinds, 4));
+        const whole = plotTotals(cruise);
+        for (const quantity of ["tally", "trees", "basalArea", "volume"] as const)
+          for (let plot = 0; plot < 5; plot += 1) near(again[quantity]?.[plot] ?? NaN, whole[quantity]?.[plot] ?? NaN);
       }),
     );
   });
