@@ -2,6 +2,7 @@ import "../support/customFunctions";
 import { logScaleRatios } from "./logScale";
 import { pageRatios } from "./page";
 import { printed } from "./ratio";
+import { sawingRatios } from "./sawing";
 import { sizes } from "./sizes";
 import { standSummaryRatios } from "./standSummary";
 import { stemVolumeRatios } from "./stemVolume";
@@ -17,6 +18,7 @@ for (const measure of [
   treeVolumeRatios,
   stemVolumeRatios,
   standSummaryRatios,
+  sawingRatios,
   pageRatios,
 ]) {
   for (const one of await measure()) console.log(printed(one));
