@@ -47,7 +47,7 @@ describe("CUTSUMMARY", () => {
 
   it("has nothing to say of a mean diameter where nothing is cut", () => {
     const none = cutSummary(plot, dbh, [[""]], plots, CutSamplingName.point, [[10]], volume);
-    expect(none[2]).toEqual(["Cut", 0, 0, 0, 0, 0]);
+    expect(none[2]).toEqual(["Cut", 0, 0, "", 0, 0]);
   });
 
   it("asks for yes or no", () => {

@@ -120,13 +120,14 @@ export function plotsTable({ cruise, plotCells }: Tally, units: UnitSystem): Cel
   );
 }
 
-/** Trees, basal area, mean diameter and volume on an acre, in the user's units. */
+/** Trees, basal area, mean diameter and volume on an acre, in the user's units; no trees have no mean diameter. */
 export function amountsOf(totals: PlotTotals, units: UnitSystem): (number | undefined)[] {
   const { trees, basalArea, volume, weight } = totals;
+  const diameter = quadraticMeanDiameterOf(totals);
   return [
     weightedMean(trees, weight) * units.perLand.perOurs,
     weightedMean(basalArea, weight) * units.areaPerLand.perOurs,
-    (quadraticMeanDiameterOf(totals) ?? 0) * units.diameter.perOurs,
+    diameter && diameter * units.diameter.perOurs,
     volume && weightedMean(volume, weight) * units.perLand.perOurs,
   ];
 }
