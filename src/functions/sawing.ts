@@ -68,7 +68,7 @@ export function kerfRecovery(thickness: any[][], kerf: any[][], compareKerf?: an
  * @param pattern How the log is opened: Live, Cant, Around, Quarter, or Best for whichever of them gets the most.
  * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Widest cut, Throat, Edger kerf, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
- * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed.
+ * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed; then the flitches that are edged alike.
  */
 export function sawPlan(
   smallEnd: any[][],
