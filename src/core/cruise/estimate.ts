@@ -50,6 +50,7 @@ export const sources: readonly Source[] = [
  * No finite population correction: plot centres are picked from a surface without end, and a point of a point
  * sample has no area of its own [2]. The printed example of [1] does use one; its test says so.
  *
+ * @param weight what each plot weighs, such as its acres. Left out: all weigh the same
  * @throws OutOfRange when there are fewer than 2 plots
  * @throws InvalidInput when the confidence is out of its bounds
  *
