@@ -23,11 +23,11 @@ const GAIN_OR_LOSS = { unit: "$", low: -1e10, high: 1e10 };
  * @param volume Estimated volume, in MBF (thousand board feet).
  * @param margin Margin of error of the volume, plus or minus, in MBF.
  * @param price Price, in $ per MBF of the same log rule.
- * @param [priceLow] Lowest price to expect, in $ per MBF. Left out: the price.
- * @param [priceHigh] Highest price to expect, in $ per MBF. Left out: the price.
+ * @param [price_low] Lowest price to expect, in $ per MBF. Left out: the price.
+ * @param [price_high] Highest price to expect, in $ per MBF. Left out: the price.
  * @returns One row: value, low (low volume at the low price, never below 0) and high (high volume at the high price), in $.
  */
-export function valueRange(volume: any, margin: any, price: any, priceLow?: any, priceHigh?: any): any[][] {
+export function valueRange(volume: any, margin: any, price: any, price_low?: any, price_high?: any): any[][] {
   return answered(() => {
     if (isLeftOut(volume)) return [["", "", ""]];
     const likely = dollarsPerMbf(oneNumber(price, "Price", PRICE));
@@ -35,8 +35,8 @@ export function valueRange(volume: any, margin: any, price: any, priceLow?: any,
       volume: oneNumber(volume, "Volume", MBF),
       margin: oneNumber(margin, "Margin", MBF, 0),
       price: likely,
-      priceLow: dollarsPerMbf(oneNumber(priceLow, "Low price", PRICE, likely)),
-      priceHigh: dollarsPerMbf(oneNumber(priceHigh, "High price", PRICE, likely)),
+      priceLow: dollarsPerMbf(oneNumber(price_low, "Low price", PRICE, likely)),
+      priceHigh: dollarsPerMbf(oneNumber(price_high, "High price", PRICE, likely)),
     });
     return [[value, low, high]];
   });
@@ -45,21 +45,27 @@ export function valueRange(volume: any, margin: any, price: any, priceLow?: any,
 /**
  * What is left of home-sawn lumber when the work and all other costs are paid; below 0 is a loss.
  * @customfunction HOMESAWNET
- * @param lumberValue Value of the lumber, in $.
+ * @param lumber_value Value of the lumber, in $.
  * @param hours Hours of work, from the log to the sold board.
- * @param payPerHour Pay you ask for an hour, in $. 0 leaves your pay in the net.
- * @param otherCosts All other costs, in $.
- * @param [lumberMbf] Lumber sawn, in MBF (thousand board feet). Left out: no net per MBF.
+ * @param pay_per_hour Pay you ask for an hour, in $. 0 leaves your pay in the net.
+ * @param other_costs All other costs, in $.
+ * @param [lumber_mbf] Lumber sawn, in MBF (thousand board feet). Left out: no net per MBF.
  * @returns One row: net in $, net per hour in $ and net per MBF in $.
  */
-export function homeSawNet(lumberValue: any, hours: any, payPerHour: any, otherCosts: any, lumberMbf?: any): any[][] {
+export function homeSawNet(
+  lumber_value: any,
+  hours: any,
+  pay_per_hour: any,
+  other_costs: any,
+  lumber_mbf?: any,
+): any[][] {
   return answered(() => {
     const { net, perHour, perMbf } = homeSawnNet({
-      lumberValue: dollars(oneNumber(lumberValue, "Lumber value", DOLLARS, 0)),
+      lumberValue: dollars(oneNumber(lumber_value, "Lumber value", DOLLARS, 0)),
       hours: oneNumber(hours, "Hours", HOURS, 0),
-      payPerHour: oneNumber(payPerHour, "Pay per hour", { unit: "$", low: 0, high: 10_000 }, 0),
-      otherCosts: dollars(oneNumber(otherCosts, "Other costs", DOLLARS, 0)),
-      lumber: oneNumber(lumberMbf, "Lumber", LUMBER, 0),
+      payPerHour: oneNumber(pay_per_hour, "Pay per hour", { unit: "$", low: 0, high: 10_000 }, 0),
+      otherCosts: dollars(oneNumber(other_costs, "Other costs", DOLLARS, 0)),
+      lumber: oneNumber(lumber_mbf, "Lumber", LUMBER, 0),
     });
     return [[net, perHour ?? "", perMbf ?? ""]];
   });
@@ -68,17 +74,17 @@ export function homeSawNet(lumberValue: any, hours: any, payPerHour: any, otherC
 /**
  * Lumber price at which sawing logs at home brings as much as selling them.
  * @customfunction BREAKEVENPRICE
- * @param logValue What the logs would bring, in $.
+ * @param log_value What the logs would bring, in $.
  * @param costs All costs of turning them into lumber and selling it, in $.
- * @param lumberMbf Lumber you could sell, in MBF (thousand board feet).
+ * @param lumber_mbf Lumber you could sell, in MBF (thousand board feet).
  * @returns Price in $ per MBF of lumber.
  */
-export function breakEvenPrice(logValue: any, costs: any, lumberMbf: any): number {
+export function breakEvenPrice(log_value: any, costs: any, lumber_mbf: any): number {
   return answered(() =>
     breakEven(
-      dollars(oneNumber(logValue, "Log value", DOLLARS, 0)),
+      dollars(oneNumber(log_value, "Log value", DOLLARS, 0)),
       dollars(oneNumber(costs, "Costs", DOLLARS, 0)),
-      oneNumber(lumberMbf, "Lumber", LUMBER, 0),
+      oneNumber(lumber_mbf, "Lumber", LUMBER, 0),
     ),
   );
 }
