@@ -4,6 +4,7 @@ import { board, log, mill } from "../workbook/tables";
 type Line = readonly [
   species: string,
   smallEnd: number,
+  second: number | null,
   largeEnd: number,
   length: number,
   deduction: number | null,
@@ -12,24 +13,25 @@ type Line = readonly [
 ];
 
 const lines: readonly Line[] = [
-  ["ro", 14, 16, 16, null, "Sell", null],
-  ["ro", 12, 13.5, 12, null, "Saw", null],
-  ["wo", 16, 18, 16, 5, "Sell", "small rot at the butt"],
-  ["yp", 18, 19.5, 14, null, "Saw", null],
-  ["sm", 11, 12.5, 10, null, "Saw", null],
-  ["bc", 13, 14.5, 12, 10, "Saw", "sweep"],
-  ["hi", 10, 11, 8, null, "Saw", null],
-  ["yp", 17, 19, 16, null, "Saw", null],
-  ["wo", 15, 16.5, 12, 15, "Saw", "seam along one side"],
-  ["sm", 12, 14, 16, null, "Sell", null],
+  ["ro", 14, 15, 16, 16.4, null, "Sell", null],
+  ["ro", 12, null, 13.5, 12.5, null, "Saw", null],
+  ["wo", 15.6, 16.8, 18, 16.4, 5, "Sell", "small rot at the butt"],
+  ["yp", 18, null, 19.5, 14.4, null, "Saw", null],
+  ["sm", 11, null, 12.5, 10.4, null, "Saw", null],
+  ["bc", 13.2, null, 14.5, 12.4, 10, "Saw", "sweep"],
+  ["hi", 10, null, 11, 8.5, null, "Saw", null],
+  ["yp", 17, 17.8, 19, 16.5, null, "Saw", null],
+  ["wo", 15, null, 16.5, 12.4, 15, "Saw", "seam along one side"],
+  ["sm", 12, null, 14, 16.4, null, "Sell", null],
 ];
 
-/** Ten invented logs, 10 to 18 in at the small end and 8 to 16 ft long. */
+/** Ten invented logs, 10 to 18 in at the small end and 8 to 16 ft long with some trim. */
 export const demoLogs: readonly TableRow[] = lines.map(
-  ([species, smallEnd, largeEnd, length, deduction, use, note], i) => ({
+  ([species, smallEnd, second, largeEnd, length, deduction, use, note], i) => ({
     [log.log]: i + 1,
     [log.species]: species,
     [log.smallEnd]: smallEnd,
+    [log.second]: second,
     [log.largeEnd]: largeEnd,
     [log.length]: length,
     [log.deduction]: deduction,

@@ -1,3 +1,4 @@
+import { doyle } from "../core/log/rules/doyle";
 import type { SheetPlan } from "../workbook/plan";
 import { usualSettings } from "../workbook/settings";
 import { species } from "../workbook/tables";
@@ -6,6 +7,7 @@ import { workbookPlan } from "../workbook/workbookPlan";
 import { demoBoards, demoLogs, demoMill } from "./demoLogs";
 import { demoPoints } from "./demoPoints";
 import { demoCosts, demoPrices } from "./demoPrices";
+import { demoSawn } from "./demoSawn";
 import { demoTrees } from "./demoTally";
 
 /** A woodlot that does not exist: no real owner, place, tree or price. */
@@ -20,19 +22,25 @@ export const demoContent: WorkbookContent = {
     formClass: 78,
     minDbh: 10,
     kerf: 0.09,
+    scale: { ...usualSettings.scale, rule: doyle.title, trim: 0.33 },
   },
   species: [
-    ["ro", "red oak"],
-    ["wo", "white oak"],
-    ["sm", "sugar maple"],
-    ["yp", "yellow-poplar"],
-    ["bc", "black cherry"],
-    ["hi", "hickory"],
-  ].map(([code, name]) => ({ [species.code]: code ?? null, [species.name]: name ?? null })),
+    ["ro", "red oak", 62],
+    ["wo", "white oak", 60],
+    ["sm", "sugar maple", 55],
+    ["yp", "yellow-poplar", 40],
+    ["bc", "black cherry", 45],
+    ["hi", "hickory", 65],
+  ].map(([code = null, name = null, density = null]) => ({
+    [species.code]: code,
+    [species.name]: name,
+    [species.density]: density,
+  })),
   plots: demoPoints,
   trees: demoTrees,
   logs: demoLogs,
   boards: demoBoards,
+  sawn: demoSawn,
   mill: demoMill,
   prices: demoPrices,
   costs: demoCosts,

@@ -4,6 +4,8 @@ import "./styles/views.css";
 import { nothing, render, type TemplateResult } from "lit";
 import type { WorkbookHost } from "../workbook/host";
 import { message } from "./components/message";
+import { createDesks } from "./desks";
+import type { DraftStore } from "./entry/draft";
 import { firstState } from "./paneState";
 import type { Pane } from "./pane";
 import { planOf } from "./plan/planOf";
@@ -11,8 +13,6 @@ import { createRefresher } from "./refresher";
 import { createRunner } from "./runner";
 import { sentence } from "./sentence";
 import { createStore } from "./store";
-import type { DraftStore } from "./tally/draft";
-import { createTallyDesk } from "./tally/tallyDesk";
 import { followTheme } from "./theme/followTheme";
 import type { PaneTheme } from "./theme/paneThemes";
 import { frame } from "./views/frame";
@@ -44,17 +44,17 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
 
   let openStand: string | undefined;
   const refresher = createRefresher(store, host, () => {
-    const settle = desk.beforeReading();
+    const settle = desks.beforeReading();
     return (job) => {
       settle();
       if (openStand === job.stand) return;
       openStand = job.stand;
       store.set({ plan: planOf(job) });
-      desk.restore();
+      desks.restore();
     };
   });
   const say = (said: string) => store.set({ said });
-  const desk = createTallyDesk({ store, host, drafts: options.drafts, refresh: refresher.refresh, say });
+  const desks = createDesks({ store, host, drafts: options.drafts, refresh: refresher.refresh, say });
 
   const focus = (id: string) => queueMicrotask(() => root.querySelector<HTMLElement>(`#${id}`)?.focus());
   const go = (view: ViewName) => {
@@ -68,11 +68,13 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
       question: undefined,
       firstWords: "seen",
     });
-    focus(root.querySelector("#tally-line") ? "tally-line" : "pane-title");
+    focus(root.querySelector("[data-entry]")?.id ?? "pane-title");
   };
   const pane: Pane = {
     host,
-    desk,
+    desk: desks.desk,
+    logDesk: desks.logDesk,
+    boardDesk: desks.boardDesk,
     get state() {
       return store.get();
     },

@@ -1,4 +1,7 @@
 import type { WorkbookHost } from "../workbook/host";
+import type { SawnBoard } from "./boards/boardLine";
+import type { EntryDesk } from "./entry/entryDesk";
+import type { NumberedLog } from "./logs/logLine";
 import type { PaneState } from "./paneState";
 import type { TallyDesk } from "./tally/tallyDesk";
 import type { ViewName } from "./views/viewNames";
@@ -6,7 +9,10 @@ import type { ViewName } from "./views/viewNames";
 /** What every view is given: what to show, and what it may ask for. */
 export interface Pane {
   readonly host: WorkbookHost;
+  /** Where trees are tallied. */
   readonly desk: TallyDesk;
+  readonly logDesk: EntryDesk<NumberedLog>;
+  readonly boardDesk: EntryDesk<SawnBoard>;
   /** As it is now, not as it was when the view was drawn. */
   readonly state: PaneState;
   readonly set: (change: Partial<PaneState>) => void;

@@ -1,29 +1,24 @@
+import type { SawnBoard } from "./boards/boardLine";
+import { noEntries, type EntryState } from "./entry/entryState";
 import type { Comparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import type { StandAnswers } from "./job/readStand";
+import type { NumberedLog } from "./logs/logLine";
 import { emptyPaste, type PasteState } from "./paste/pasteState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
 import { firstShare, type ShareState } from "./share/shareState";
-import type { PendingTree } from "./tally/draft";
-import type { TallyTree } from "./tally/tallyTree";
+import { firstRules, type RulesState } from "./rules/rulesState";
+import type { PlacedTree } from "./tally/tallyTree";
 import type { ViewName } from "./views/viewNames";
 
-export interface TallyState {
+export interface TallyState extends EntryState<PlacedTree> {
   /** The point that is being tallied; "" until one is chosen. */
   readonly plot: string;
-  readonly text: string;
-  /** The line of the Trees table that the box changes; undefined while it adds. */
-  readonly editing: number | undefined;
-  readonly pending: readonly PendingTree[];
-  /** Lines that are being taken out of the workbook. */
-  readonly removing: readonly {
-    readonly id: number;
-    readonly plot: string;
-    readonly tree: TallyTree;
-    readonly written?: boolean;
-  }[];
-  /** The write that failed, and why; everything behind it waits. */
-  readonly held: { readonly id: number; readonly why: string } | undefined;
+}
+
+export interface BoardsState extends EntryState<SawnBoard> {
+  /** The log that boards are being sawn from; "" when that is not told. */
+  readonly log: string;
 }
 
 export interface CheckState {
@@ -63,6 +58,9 @@ export interface PaneState {
   readonly firstWords: "unseen" | "seen" | "asked";
   readonly plan: PlanForm;
   readonly tally: TallyState;
+  readonly logs: EntryState<NumberedLog>;
+  readonly boards: BoardsState;
+  readonly rules: RulesState;
   readonly check: CheckState;
   readonly paste: PasteState;
   readonly share: ShareState;
@@ -82,7 +80,10 @@ export const firstState: PaneState = {
   said: "",
   firstWords: "unseen",
   plan: usualPlan,
-  tally: { plot: "", text: "", editing: undefined, pending: [], removing: [], held: undefined },
+  tally: { ...noEntries, plot: "" },
+  logs: noEntries,
+  boards: { ...noEntries, log: "" },
+  rules: firstRules,
   check: { showAccepted: false, explaining: "", reason: "" },
   paste: emptyPaste,
   share: firstShare,

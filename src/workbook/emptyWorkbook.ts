@@ -20,6 +20,7 @@ export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): re
     trees: [],
     logs: [],
     boards: usualBoards,
+    sawn: [],
     mill: blankLimits,
     prices: blankPrices,
     costs: blankCosts,

@@ -4,6 +4,7 @@ export const formats = {
   general: "General",
   whole: "0",
   tenth: "0.0",
+  hundredth: "0.00",
   thickness: "0.000",
   volume: "#,##0",
   mbf: "#,##0.0",

@@ -1,4 +1,22 @@
-/** What the sheet Setup holds, one named cell each. */
+import { halfDown } from "../core/log/diameterRounding";
+import { asTheRuleDoes } from "../core/log/scaleRounding";
+
+/** How the buyer of the logs scales them; each is a named cell on top of the sheet Logs. */
+export interface ScaleConventions {
+  readonly rule: string;
+  /** What is done with the fraction of a diameter. */
+  readonly diameterRounding: string;
+  /** What is done with the board feet that the rule gives. */
+  readonly rounding: string;
+  /** Longest length scaled as one piece [ft]; null where there is no limit. */
+  readonly longest: number | null;
+  /** Left on a log beyond its scaling length. [ft] */
+  readonly trim: number;
+  /** Step in which lengths are scaled. [ft] */
+  readonly lengthStep: number;
+}
+
+/** What the sheet Setup holds, one named cell each, and how logs are scaled. */
 export interface Settings {
   readonly stand: string;
   /** [ac] */
@@ -22,6 +40,7 @@ export interface Settings {
   readonly maxDbh: number;
   /** [in] */
   readonly kerf: number;
+  readonly scale: ScaleConventions;
   /** Share of the geometrical best that the owner's sawing reaches. [%] */
   readonly realized: number;
 }
@@ -41,5 +60,13 @@ export const usualSettings: Settings = {
   minDbh: 5,
   maxDbh: 60,
   kerf: 0.125,
+  scale: {
+    rule: "International 1/4",
+    diameterRounding: halfDown.title,
+    rounding: asTheRuleDoes.title,
+    longest: null,
+    trim: 0,
+    lengthStep: 1,
+  },
   realized: 85,
 };

@@ -3,6 +3,7 @@ export const TREES = "Trees";
 export const PLOTS = "Plots";
 export const SPECIES = "Species";
 export const LOGS = "Logs";
+export const BOARDS = "Boards";
 export const BOARD_SIZES = "BoardSizes";
 export const MILL = "Mill";
 export const PRICES = "Prices";
@@ -42,24 +43,45 @@ export const plot = {
   check: "Check",
 } as const;
 
-export const species = { code: "Code", name: "Name" } as const;
+export const species = { code: "Code", name: "Name", density: "Green lb per ft3" } as const;
 
 export const log = {
   log: "Log",
   species: "Species",
-  smallEnd: "Small end in",
+  smallEnd: "Small end inside bark in",
+  second: "Second reading in",
   largeEnd: "Large end in",
   length: "Length ft",
   deduction: "Deduction pct",
   use: "Use",
   note: "Note",
+  scalingDiameter: "Scaling diameter in",
+  scalingLength: "Scaling length ft",
   gross: "Gross bf",
   net: "Net bf",
   lumber: "Lumber bf",
   overrun: "Overrun pct",
+  sawn: "Sawn bf",
+  weight: "Weight lb",
   check: "Check",
 } as const;
 
+/** Boards that were sawn, a line for each size and log. */
+export const sawn = {
+  date: "Date",
+  log: "Log",
+  species: "Species",
+  thickness: "Thickness in",
+  width: "Width in",
+  length: "Length ft",
+  pieces: "Pieces",
+  grade: "Grade note",
+  stack: "Stack",
+  boardFeet: "Board feet",
+  check: "Check",
+} as const;
+
+/** Boards that are wanted from a log. */
 export const board = { thickness: "Thickness in", width: "Width in", price: "Price per MBF" } as const;
 
 export const mill = { limit: "Limit", value: "Value", unit: "Unit", comment: "Comment" } as const;
@@ -111,6 +133,16 @@ export const named = {
   kerf: "Kerf",
   realized: "Realized_Pct",
   invented: "Invented_Data",
+  scaleRule: "Scale_Rule",
+  diameterRounding: "Diameter_Rounding",
+  scaleRounding: "Scale_Rounding",
+  longestLength: "Longest_Scaling_Length",
+  trim: "Scale_Trim",
+  lengthStep: "Length_Step",
+  rulesLength: "Rules_Length",
+  rulesShown: "Rules_Shown",
+  boardMeasure: "Board_Measure",
+  tallyBy: "Tally_By",
   pickedLog: "Picked_Log",
   pattern: "Saw_Pattern",
   priceNotice: "Price_Notice",
@@ -132,6 +164,12 @@ export const out = {
   tractLumber: "Out_Tract_Lumber",
   morePlots: "Out_More_Plots",
   logRules: "Out_Log_Rules",
+  scaleSheet: "Out_Scale_Sheet",
+  rules: "Out_Rules",
+  logsByRule: "Out_Logs_By_Rule",
+  working: "Out_Working",
+  boards: "Out_Boards",
+  boardOverrun: "Out_Board_Overrun",
   sawPlan: "Out_Saw_Plan",
   sawYield: "Out_Saw_Yield",
   standing: "Out_Standing",

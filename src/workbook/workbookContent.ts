@@ -8,7 +8,10 @@ export interface WorkbookContent {
   readonly plots: readonly TableRow[];
   readonly trees: readonly TableRow[];
   readonly logs: readonly TableRow[];
+  /** Sizes of boards that are wanted. */
   readonly boards: readonly TableRow[];
+  /** Boards that were sawn. */
+  readonly sawn: readonly TableRow[];
   readonly mill: readonly TableRow[];
   readonly prices: readonly TableRow[];
   readonly costs: readonly TableRow[];

@@ -1,8 +1,10 @@
 import type { SheetPlan } from "./plan";
+import { BOARDS_SHEET, boardsSheet } from "./sheets/boards";
 import { COMPARE, compareSheet } from "./sheets/compare";
 import { LOGS_SHEET, logsSheet } from "./sheets/logs";
 import { POINTS, pointsSheet } from "./sheets/points";
 import { PRICES_SHEET, pricesSheet } from "./sheets/prices";
+import { RULES_SHEET, rulesSheet } from "./sheets/rules";
 import { SAWING, sawingSheet } from "./sheets/sawing";
 import { SETUP, setupSheet } from "./sheets/setup";
 import { SOURCES, sourcesSheet } from "./sheets/sources";
@@ -10,6 +12,7 @@ import { STAND, standSheet } from "./sheets/stand";
 import { standTableSheet, stockTableSheet } from "./sheets/standTables";
 import { startSheet } from "./sheets/start";
 import { TREES_SHEET, treesSheet } from "./sheets/trees";
+import { WORKING_SHEET, workingSheet } from "./sheets/working";
 import type { WorkbookContent } from "./workbookContent";
 
 const purposes: readonly (readonly [name: string, purpose: string])[] = [
@@ -19,8 +22,11 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [STAND, "Trees, basal area and volume per acre and of the tract, each with its margin"],
   ["Stand table", "Trees per acre by diameter class and species"],
   ["Stock table", "Board feet per acre by diameter class and species"],
-  [LOGS_SHEET, "Felled logs: scale, and what they should saw out to"],
+  [LOGS_SHEET, "Felled logs: scaled by the buyer's rule and conventions, and what they should saw out to"],
+  [RULES_SHEET, "The same logs under other rules, and board feet by diameter"],
+  [WORKING_SHEET, "How the scale of one log came about, step by step"],
   [SAWING, "The cut list of one log, the boards you want and your mill"],
+  [BOARDS_SHEET, "Boards that were sawn, and their tally"],
   [PRICES_SHEET, "Prices and costs, with their sources"],
   [COMPARE, "Sell standing, sell logs or saw at home"],
   [SOURCES, "Where the methods come from, and what to beware of"],
@@ -36,7 +42,10 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   standTableSheet(content),
   stockTableSheet(content),
   logsSheet(content),
+  rulesSheet(),
+  workingSheet(),
   sawingSheet(content),
+  boardsSheet(content),
   pricesSheet(content),
   compareSheet(),
   sourcesSheet(),

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { demoContent } from "../../src/demo/demoWorkbook";
+import { boardTally } from "../../src/functions/boards";
 import { logScale, logScaleRules } from "../../src/functions/logs";
 import { breakEvenPrice, compareWays, homeSawNet, valueRange } from "../../src/functions/money";
 import { marginOfError, morePlots } from "../../src/functions/sampling";
+import { scalingDiameter, scalingLength } from "../../src/functions/scaling";
 import { sawPlan, sawYield } from "../../src/functions/sawing";
 import {
   checkTrees,
@@ -13,10 +15,11 @@ import {
   stockTable,
   tractTotal,
 } from "../../src/functions/stand";
-import { log, species, tree } from "../../src/workbook/tables";
+import { RULE_DIAMETERS, RULE_LENGTH } from "../../src/workbook/sheets/rules";
+import { log, sawn, species, tree } from "../../src/workbook/tables";
 import * as demo from "./demoColumns";
 
-const { settings, trees, plots, logs, species: speciesList } = demoContent;
+const { settings, trees, plots, logs, sawn: boardsSawn, species: speciesList } = demoContent;
 const confidence = settings.confidence;
 const summary = (dbh: unknown[][], volume: unknown[][]) =>
   standSummary(
@@ -152,19 +155,46 @@ describe("the demo's answers", () => {
     expect(morePlots(volumes, settings.target, confidence)).toBeGreaterThanOrEqual(0);
   });
 
-  it("scales and saws each of the ten logs", () => {
+  it("scales and saws each of the ten logs by the conventions of the scale sheet", () => {
+    const { scale } = settings;
     for (const row of logs) {
-      const [small, large, length, deduction] = [log.smallEnd, log.largeEnd, log.length, log.deduction].map(
-        (heading) => [[row[heading] ?? null]],
-      ) as [unknown[][], unknown[][], unknown[][], unknown[][]];
-      expect(logScale(small, length, settings.rule as never, deduction)[0]?.[0]).toBeGreaterThan(0);
+      const cell = (heading: string): unknown[][] => [[row[heading] ?? null]];
+      const [small, large, deduction] = [cell(log.smallEnd), cell(log.largeEnd), cell(log.deduction)];
+      const diameter = scalingDiameter(small, cell(log.second), scale.diameterRounding as never);
+      const length = scalingLength(cell(log.length), scale.trim, scale.lengthStep);
+      expect(Number(length[0]?.[0]) % scale.lengthStep).toBe(0);
+      expect(logScale(diameter, length, scale.rule as never, deduction)[0]?.[0]).toBeGreaterThan(0);
       const answer = sawYield(small, large, length, demo.boardCells, settings.kerf, demo.pattern, demo.millCells);
       expect(answer[1]?.[1]).toBeGreaterThan(0);
       expect(isClean(sawPlan(small, large, length, demo.boardCells, settings.kerf, demo.pattern, demo.millCells))).toBe(
         true,
       );
-      expect(isClean(logScaleRules(small, length, deduction))).toBe(true);
+      expect(isClean(logScaleRules(diameter, length, deduction))).toBe(true);
     }
+  });
+
+  it("tallies its boards, which came from logs that there are", () => {
+    const [thickness, width, length, pieces] = [sawn.thickness, sawn.width, sawn.length, sawn.pieces].map((heading) =>
+      demo.columnOf(boardsSawn, heading),
+    ) as [unknown[][], unknown[][], unknown[][], unknown[][]];
+    const tally = boardTally(thickness, width, length, pieces);
+    expect(isClean(tally)).toBe(true);
+    expect(tally.at(-1)?.[2]).toBeCloseTo(
+      boardsSawn.reduce(
+        (sum, row) =>
+          sum +
+          (Number(row[sawn.thickness]) * Number(row[sawn.width]) * Number(row[sawn.length]) * Number(row[sawn.pieces])) /
+            12,
+        0,
+      ),
+      9,
+    );
+    const numbers = logs.map((row) => row[log.log]);
+    for (const row of boardsSawn) expect(numbers).toContain(row[sawn.log]);
+  });
+
+  it("sets the rules side by side at every diameter of the sheet Rules", () => {
+    expect(isClean(logScaleRules(RULE_DIAMETERS.map((one) => [one]), [[RULE_LENGTH]]))).toBe(true);
   });
 
   it("compares the three ways in the places that the sheet Compare reads", () => {

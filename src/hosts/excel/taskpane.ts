@@ -1,5 +1,5 @@
 import { mountPane } from "../../pane/mountPane";
-import type { DraftStore } from "../../pane/tally/draft";
+import type { DraftStore } from "../../pane/entry/draft";
 import { excelHost } from "./excelHost";
 import { paneThemeFor } from "./officeTheme";
 import { associateRibbon } from "./ribbonActions";

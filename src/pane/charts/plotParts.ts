@@ -1,2 +1,2 @@
 /** The parts of the chart library that the pane draws with; loaded as one piece when the first chart shows. */
-export { barY, dot, plot, ruleY } from "@observablehq/plot";
+export { barY, dot, line, plot, ruleY } from "@observablehq/plot";

@@ -1,8 +1,10 @@
 import {
+  BOARDS,
   LOGS,
   log as logHeading,
   PLOTS,
   plot as plotHeading,
+  sawn as sawnHeading,
   SPECIES,
   species as speciesHeading,
   tree as treeHeading,
@@ -37,7 +39,12 @@ export interface Finding {
 }
 
 /** All that the Check columns say, in the order of the sheets. */
-export const findings = (job: Job): readonly Finding[] => [...ofPlots(job), ...ofTrees(job), ...ofLogs(job)];
+export const findings = (job: Job): readonly Finding[] => [
+  ...ofPlots(job),
+  ...ofTrees(job),
+  ...ofLogs(job),
+  ...ofBoards(job),
+];
 
 const ofTrees = (job: Job) =>
   job.trees
@@ -124,6 +131,19 @@ const ofLogs = (job: Job) =>
       where: name === "" ? `Log in row ${row + 1}` : `Log ${name}`,
       says: check,
       place: { table: LOGS, row, heading: logHeading.check },
+      fixes: [],
+      canAccept: false,
+      accepted: "",
+    }));
+
+const ofBoards = (job: Job) =>
+  job.boards
+    .filter(({ check }) => check !== "")
+    .map(({ row, check }): Finding => ({
+      id: `${BOARDS} ${row}`,
+      where: `Board in row ${row + 1}`,
+      says: check,
+      place: { table: BOARDS, row, heading: sawnHeading.check },
       fixes: [],
       canAccept: false,
       accepted: "",

@@ -1,3 +1,6 @@
+import type { ScaleConventions } from "../../workbook/settings";
+import type { BoardLine } from "../boards/boardLine";
+import type { LogLine } from "../logs/logLine";
 import type { KnownSpecies, TallyTree } from "../tally/tallyTree";
 
 /** A tree as it stands in the workbook. */
@@ -24,9 +27,22 @@ export interface SavedPlot {
 
 export interface SavedLog {
   readonly row: number;
+  /** Its number, as text. */
   readonly name: string;
+  readonly log: LogLine;
+  /** Second reading of the small end; the box leaves it as it is. [in] */
+  readonly second: number | null;
+  readonly gross: number | null;
   readonly net: number | null;
   readonly lumber: number | null;
+  readonly check: string;
+}
+
+export interface SavedBoard {
+  readonly row: number;
+  /** The log that it came from; "" when that is not known. */
+  readonly log: string;
+  readonly board: BoardLine;
   readonly check: string;
 }
 
@@ -40,7 +56,10 @@ export interface Job {
   readonly size: number;
   readonly confidence: number;
   readonly target: number;
+  /** Of the standing trees. */
   readonly rule: string;
+  /** How the buyer scales the logs. */
+  readonly scale: ScaleConventions;
   readonly formClass: number;
   readonly minDbh: number;
   readonly maxDbh: number;
@@ -49,6 +68,7 @@ export interface Job {
   readonly trees: readonly SavedTree[];
   readonly plots: readonly SavedPlot[];
   readonly logs: readonly SavedLog[];
+  readonly boards: readonly SavedBoard[];
 }
 
 export const treesOn = (job: Job, plot: string) => job.trees.filter((one) => samePlot(one.plot, plot));

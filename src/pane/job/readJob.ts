@@ -1,17 +1,9 @@
-import type { TableContent, WorkbookHost } from "../../workbook/host";
-import type { CellValue, TableRow } from "../../workbook/plan";
-import {
-  LOGS,
-  log as logHeading,
-  named,
-  PLOTS,
-  plot as plotHeading,
-  SPECIES,
-  species as speciesHeading,
-  tree as treeHeading,
-  TREES,
-} from "../../workbook/tables";
-import type { Job, SavedLog, SavedPlot, SavedTree } from "./job";
+import type { WorkbookHost } from "../../workbook/host";
+import { usualSettings } from "../../workbook/settings";
+import { BOARDS, LOGS, named, PLOTS, SPECIES, TREES } from "../../workbook/tables";
+import { number, positive, text, yes } from "./cells";
+import type { Job } from "./job";
+import { boardsOf, logsOf, plotsOf, speciesOf, treesOf } from "./readTables";
 
 const settingNames = [
   named.stand,
@@ -28,16 +20,29 @@ const settingNames = [
   named.invented,
 ];
 
+/** What the sheet Logs has on top; a workbook without logs has none of it. */
+const scaleNames = [
+  named.scaleRule,
+  named.diameterRounding,
+  named.scaleRounding,
+  named.longestLength,
+  named.trim,
+  named.lengthStep,
+];
+
 /** Reads the cruise from the workbook; undefined when the workbook has none. */
 export async function readJob(host: WorkbookHost): Promise<Job | undefined> {
-  const [hasPlots, hasTrees, hasLogs] = await Promise.all([PLOTS, TREES, LOGS].map((name) => host.hasTable(name)));
+  const [hasPlots, hasTrees, hasLogs, hasBoards] = await Promise.all(
+    [PLOTS, TREES, LOGS, BOARDS].map((name) => host.hasTable(name)),
+  );
   if (!hasPlots && !hasTrees) return undefined;
-  const [plots, trees, species, settings, logs] = await Promise.all([
+  const [plots, trees, species, settings, logs, boards] = await Promise.all([
     host.readTable(PLOTS),
     host.readTable(TREES),
     host.readTable(SPECIES),
-    host.readNames(settingNames),
+    host.readNames(hasLogs ? [...settingNames, ...scaleNames] : settingNames),
     hasLogs ? host.readTable(LOGS) : undefined,
+    hasBoards ? host.readTable(BOARDS) : undefined,
   ]);
   return {
     stand: text(settings[named.stand]) || "Your woodlot",
@@ -52,57 +57,18 @@ export async function readJob(host: WorkbookHost): Promise<Job | undefined> {
     minDbh: number(settings[named.minDbh]) ?? 1,
     maxDbh: number(settings[named.maxDbh]) ?? 60,
     invented: yes(settings[named.invented]),
-    species: rowsOf(species, (row) => ({
-      code: text(row[speciesHeading.code]),
-      name: text(row[speciesHeading.name]),
-    })).filter(({ code }) => code !== ""),
+    scale: {
+      rule: text(settings[named.scaleRule]) || text(settings[named.rule]),
+      diameterRounding: text(settings[named.diameterRounding]) || usualSettings.scale.diameterRounding,
+      rounding: text(settings[named.scaleRounding]) || usualSettings.scale.rounding,
+      longest: positive(settings[named.longestLength]),
+      trim: number(settings[named.trim]) ?? 0,
+      lengthStep: positive(settings[named.lengthStep]) ?? usualSettings.scale.lengthStep,
+    },
+    species: speciesOf(species),
     trees: treesOf(trees),
     plots: plotsOf(plots),
     logs: logs ? logsOf(logs) : [],
+    boards: boards ? boardsOf(boards) : [],
   };
 }
-
-const rowsOf = <T>(table: TableContent, one: (row: TableRow, place: number) => T) => table.rows.map(one);
-
-/** A new table has one blank row, which is no tree. */
-export const treesOf = (table: TableContent): readonly SavedTree[] =>
-  rowsOf(table, (row, place) => ({
-    row: place,
-    plot: text(row[treeHeading.plot]),
-    tree: {
-      species: text(row[treeHeading.species]),
-      dbh: number(row[treeHeading.dbh]) ?? 0,
-      logs: number(row[treeHeading.logs]),
-      count: number(row[treeHeading.count]) ?? 1,
-      cull: number(row[treeHeading.cull]),
-      note: text(row[treeHeading.note]),
-    },
-    volume: number(row[treeHeading.volume]),
-    check: text(row[treeHeading.check]),
-    accepted: text(row[treeHeading.accepted]),
-  })).filter(({ plot, tree }) => plot !== "" || tree.species !== "" || tree.dbh > 0);
-
-export const plotsOf = (table: TableContent): readonly SavedPlot[] =>
-  rowsOf(table, (row, place) => ({
-    row: place,
-    name: text(row[plotHeading.plot]),
-    value: row[plotHeading.plot] as string | number,
-    visited: yes(row[plotHeading.visited]) || yes(row[plotHeading.none]),
-    empty: yes(row[plotHeading.none]),
-    check: text(row[plotHeading.check]),
-  })).filter(({ name }) => name !== "");
-
-const logsOf = (table: TableContent): readonly SavedLog[] =>
-  rowsOf(table, (row, place) => ({
-    row: place,
-    name: text(row[logHeading.log]),
-    net: number(row[logHeading.net]),
-    lumber: number(row[logHeading.lumber]),
-    check: text(row[logHeading.check]),
-  })).filter(({ name, net }) => name !== "" || net !== null);
-
-const text = (value: CellValue | undefined) => (value === null || value === undefined ? "" : String(value).trim());
-
-const number = (value: CellValue | undefined) => (typeof value === "number" && Number.isFinite(value) ? value : null);
-
-const yes = (value: CellValue | undefined) => value === true || /^(yes|y|true|1)$/i.test(text(value));

@@ -49,7 +49,8 @@ export function roadOf(job: Job | "none", stand: StandAnswers | undefined, compa
       done: Boolean(volume?.margin) && taken === all,
       view: "stand",
     },
-    { title: "Logs and lumber", state: lumber(job, stand), done: Boolean(stand?.tractLumber), view: "logs" },
+    { title: "Scale logs", state: scaled(job), done: job.logs.length > 0, view: "logs" },
+    { title: "Boards", state: sawn(job), done: job.boards.length > 0, view: "boards" },
     { title: "Compare", state: ways > 0 ? `${ways} ways` : "add prices", done: ways > 0, view: "compare" },
     { title: "Share", state: "make a copy without formulas", done: false, view: "share" },
   ];
@@ -76,9 +77,16 @@ const trees = (job: Job) => {
   return count === 1 ? "1 tree" : `${figure(count)} trees`;
 };
 
-function lumber(job: Job, stand: StandAnswers | undefined): string {
-  const logs = `${job.logs.length} ${job.logs.length === 1 ? "log" : "logs"} scaled`;
-  return stand?.tractLumber ? `${withMargin(stand.tractLumber)} bf of lumber, ${logs}` : logs;
+const scaled = ({ logs, scale }: Job) => {
+  const net = logs.reduce((sum, one) => sum + (one.net ?? 0), 0);
+  if (logs.length === 0) return "no logs yet";
+  return `${logs.length} ${logs.length === 1 ? "log" : "logs"}${net > 0 ? `, ${figure(net)} bf by ${scale.rule}` : ""}`;
+};
+
+function sawn({ boards }: Job): string {
+  if (boards.length === 0) return "none tallied";
+  const pieces = boards.reduce((sum, { board }) => sum + board.pieces, 0);
+  return `${figure(pieces)} ${pieces === 1 ? "board" : "boards"}`;
 }
 
 const notStarted: readonly Step[] = [
@@ -86,7 +94,8 @@ const notStarted: readonly Step[] = [
   { title: "Tally", state: "type it, or paste it", done: false, view: "tally" },
   { title: "Check", state: "not started", done: false, view: "check" },
   { title: "Stand", state: "not started", done: false, view: "stand" },
-  { title: "Logs and lumber", state: "not started", done: false, view: "logs" },
+  { title: "Scale logs", state: "not started", done: false, view: "logs" },
+  { title: "Boards", state: "not started", done: false, view: "boards" },
   { title: "Compare", state: "not started", done: false, view: "compare" },
   { title: "Share", state: "not started", done: false, view: "share" },
 ];

@@ -49,6 +49,7 @@ export async function startWith(pane: Pane, pasted: PastedTally, settings: Setti
     plots: pasted.plots,
     trees: pasted.trees,
     logs: [],
+    sawn: [],
     boards: usualBoards,
     mill: blankLimits,
     prices: blankPrices,

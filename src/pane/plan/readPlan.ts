@@ -84,6 +84,7 @@ export function readPlan(typedForm: PlanForm, measured?: number): PlanReading {
           confidence,
           target,
           rule: form.rule,
+          scale: { ...usualSettings.scale, rule: form.rule },
           formClass,
         };
   return { problems, needed, points, spacing, settings };

@@ -1,3 +1,4 @@
+import { splitNote, takeMark, takeNumber, takeSpecies } from "../entry/lineWords";
 import type { KnownSpecies, TallyTree } from "./tallyTree";
 
 export interface TallyContext {
@@ -19,19 +20,18 @@ export type ParsedLine =
  * left out when they were not measured. Anything legible is a tree, however odd: doubts are raised elsewhere.
  */
 export function parseTallyLine(text: string, { species, lastSpecies }: TallyContext): ParsedLine {
-  const { line, note } = splitNote(text);
-  const words = line.split(/[\s,]+/).filter((word) => word !== "");
+  const { words, note } = splitNote(text);
   if (words.length === 0)
     return note === "" ? { kind: "blank" } : unclear("A note belongs to a tree. Type the tree first.");
 
-  const name = takeSpecies(words, species) ?? lastSpecies;
+  const name = takeSpecies(words, species, /^[xc]\d+$/i) ?? lastSpecies;
   if (name === undefined)
     return unclear("Start with a species, like ro 14.3 2.5. After that a number alone repeats it.");
 
   const numbers: number[] = [];
   const marks: { x?: number; c?: number } = {};
   while (words.length > 0) {
-    const problem = takeMark(words, marks) ?? takeNumber(words, numbers);
+    const problem = takeCount(words, marks) ?? takeMeasure(words, numbers);
     if (problem) return unclear(problem);
   }
 
@@ -45,74 +45,26 @@ export function parseTallyLine(text: string, { species, lastSpecies }: TallyCont
 
 const unclear = (because: string): ParsedLine => ({ kind: "unclear", because });
 
-/** A note starts at a slash with nothing in front of it, so that 3/10 stays a fraction. */
-function splitNote(text: string): { readonly line: string; readonly note: string } {
-  const [line = "", ...note] = text.split(/(?<![^\s,])\//);
-  return { line, note: note.join("/").trim().replace(/\s+/g, " ") };
-}
-
-/** Takes the words of a species off the front: a known code or name, or else one word; undefined when there is none. */
-function takeSpecies(words: string[], known: readonly KnownSpecies[]): string | undefined {
-  for (let taken = Math.min(words.length, MOST_WORDS_IN_A_NAME); taken > 0; taken -= 1) {
-    const said = plain(words.slice(0, taken).join(" "));
-    const found = known.find(({ code, name }) => plain(code) === said || plain(name) === said);
-    if (!found) continue;
-    words.splice(0, taken);
-    return found.code;
-  }
-  const first = words[0] ?? "";
-  return /^\p{L}/u.test(first) && !/^[xc]\d+$/i.test(first) ? words.shift() : undefined;
-}
-
-const MOST_WORDS_IN_A_NAME = 4;
-
-const plain = (text: string) =>
-  text
-    .toLowerCase()
-    .replace(/[\s\-_]+/g, " ")
-    .trim();
-
 /** Takes x2 or c10 off the front. Gives a sentence when it is wrong, "" when it was taken, undefined when it is neither. */
-function takeMark(words: string[], marks: { x?: number; c?: number }): string | undefined {
-  const [, letter, amount = ""] = /^([xc])([\d.].*)?$/i.exec(words[0] ?? "") ?? [];
-  if (letter === undefined) return undefined;
-  const word = words.shift();
-  const mark = letter.toLowerCase() as "x" | "c";
-  if (marks[mark] !== undefined) return `${mark} is given twice. Keep one.`;
-  const value = decimal(amount);
-  if (mark === "x" && !(value !== undefined && value > 0)) {
-    return `The count should be a number above 0, like x2. You have "${word}".`;
+function takeCount(words: string[], marks: { x?: number; c?: number }): string | undefined {
+  const mark = takeMark(words, "xc");
+  if (!mark) return undefined;
+  const letter = mark.letter as "x" | "c";
+  if (marks[letter] !== undefined) return `${letter} is given twice. Keep one.`;
+  if (letter === "x" && !(mark.amount > 0)) {
+    return `The count should be a number above 0, like x2. You have "${mark.word}".`;
   }
-  if (value === undefined || (mark === "c" && value > 100)) {
-    return `Cull should be 0 to 100 percent, like c10. You have "${word}".`;
+  if (!(mark.amount >= 0 && (letter === "x" || mark.amount <= 100))) {
+    return `Cull should be 0 to 100 percent, like c10. You have "${mark.word}".`;
   }
-  marks[mark] = value;
+  marks[letter] = mark.amount;
   return "";
 }
 
-/** Takes a number off the front: 14.3, 3/10, or 14 with the 3/10 that follows it. Gives a sentence when it is none. */
-function takeNumber(words: string[], numbers: number[]): string {
-  const word = words.shift() ?? "";
-  const whole = decimal(word);
-  const value = whole ?? fraction(word);
-  if (value === undefined) return `"${word}" is not a number. Type species, DBH and logs, like ro 14.3 2.5.`;
-  const part = whole !== undefined && Number.isInteger(whole) ? fraction(words[0] ?? "") : undefined;
-  if (part !== undefined) words.shift();
-  // Without the trailing digits of binary fractions: 14 and 3/10 are 14.3.
-  numbers.push(part === undefined ? value : Number((value + part).toFixed(6)));
+/** Gives a sentence when the next word is no number. */
+function takeMeasure(words: string[], numbers: number[]): string {
+  const value = takeNumber(words);
+  if (value === undefined) return `"${words[0]}" is not a number. Type species, DBH and logs, like ro 14.3 2.5.`;
+  numbers.push(value);
   return "";
-}
-
-/** No tape reads further than this; longer strings of digits are a stuck key. */
-const MOST_DIGITS = 6;
-
-function decimal(word: string): number | undefined {
-  const parts = /^(\d*)\.?(\d*)$/.exec(word);
-  if (!parts || !/\d/.test(word) || parts.slice(1).some((digits) => digits.length > MOST_DIGITS)) return undefined;
-  return Number(word);
-}
-
-function fraction(word: string): number | undefined {
-  const [, top = "", bottom = ""] = /^(\d{1,3})\/(\d{1,3})$/.exec(word) ?? [];
-  return Number(bottom) > 0 ? Number(top) / Number(bottom) : undefined;
 }

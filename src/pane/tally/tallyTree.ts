@@ -17,3 +17,9 @@ export interface KnownSpecies {
   readonly code: string;
   readonly name: string;
 }
+
+/** A tree and the point that it stands on. */
+export interface PlacedTree {
+  readonly plot: string;
+  readonly tree: TallyTree;
+}

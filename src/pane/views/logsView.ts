@@ -1,69 +1,165 @@
 import { html, nothing } from "lit";
+import { usualRules } from "../../core/log/ruleSelections";
 import { LOGS_SHEET } from "../../workbook/sheets/logs";
-import { SAWING } from "../../workbook/sheets/sawing";
+import { named } from "../../workbook/tables";
 import { actionButton } from "../components/actionButton";
-import { dataTable } from "../components/dataTable";
+import { choiceField } from "../components/choiceField";
 import { emptyState } from "../components/emptyState";
-import { estimateLines } from "../components/estimateLine";
+import { message } from "../components/message";
 import { section } from "../components/section";
+import { onEntryKey } from "../entry/onEntryKey";
 import { figure } from "../figures";
-import type { Job, SavedLog } from "../job/job";
+import type { Job } from "../job/job";
+import { logDoubt } from "../logs/logDoubt";
+import type { LogLine } from "../logs/logLine";
+import { scaleOrWhy, sheetTotal, totalsByRule, type RuleTotal } from "../logs/scaleFigures";
+import type { MeasuredLog } from "../logs/scaledBy";
 import type { Pane } from "../pane";
 import { cautionOn } from "./cautionOn";
+import { entryBox } from "./entryBox";
+import { checked, entryKeys, entryList, heldBack } from "./entryList";
 
-/** Felled logs as they were scaled, and the lumber that logs and standing trees should saw out to. */
+const BOX = "logs-line";
+
+/** A scale sheet, log by log, by the buyer's rule; and what the same logs are under every other one. */
 export function logsView(pane: Pane) {
-  const { job, stand } = pane.state;
+  const { job, logs: state } = pane.state;
   if (job === undefined || job === "none") {
     return emptyState(
-      "Scaled logs and the lumber they should saw out to stand here once there is a workbook.",
+      "The scale of your logs by the buyer's rule stands here once there is a workbook.",
       actionButton({ label: "Plan the cruise", kind: "main", onPress: () => pane.go("plan") }),
     );
   }
-  const go = (sheet: string, label: string) =>
-    actionButton({
-      label,
-      onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet, at: "A1" })),
-    });
-  return html`
-    ${
-      job.logs.length === 0
-        ? html`<p>No logs yet. Type each one on the sheet Logs: small end inside bark, length and deduction.</p>`
-        : scaled(job)
-    }
-    <div class="actions">${go(LOGS_SHEET, "Go to Logs")} ${go(SAWING, "Go to Sawing")}</div>
-    ${
-      stand?.tractLumber
-        ? section(
-            "Standing trees",
-            estimateLines([
-              { title: "Lumber the harvest should saw out to", unit: "bf", estimated: stand.tractLumber },
-            ]),
-          )
-        : nothing
-    }
-    ${cautionOn(pane, "Ungraded lumber")}
-  `;
+  const { logDesk: desk } = pane;
+  const keyed = (event: KeyboardEvent) => onEntryKey(event, { desk, id: BOX, state: pane.state.logs });
+  const logs = measuredLogs(pane, job);
+  return html`<div class="tally" @keydown=${keyed}>
+      ${entryBox(pane, {
+        id: BOX,
+        label: "Species, small end, length",
+        placeholder: "wo 14 16 d5",
+        hint: "Like wo 14 16, then the large end, d5 for 5 % off, /note. Inches inside bark, feet with trim.",
+        desk,
+        state,
+        comesTo: ({ log }) => scaleInWords(log, job),
+        doubt: ({ log }) => logDoubt(log, job),
+      })}
+      ${heldBack(state, desk)} ${ruleField(pane, job)} ${total(logs, job)}
+      <div class="actions tally-actions">
+        ${actionButton({ label: "Undo", altKey: "U", kind: "quiet", onPress: () => undo(pane) })}
+        ${actionButton({
+          label: "Go to Logs",
+          onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet: LOGS_SHEET, at: "A1" })),
+        })}
+      </div>
+      ${entryList(pane, {
+        id: BOX,
+        label: "Last logs of the sheet",
+        none: "No logs yet. Type species, inches, feet - like wo 14 16.",
+        desk,
+        state,
+        after: ({ row }) => saidOfLog(job, row),
+      })}
+      ${entryKeys()}
+    </div>
+    ${logs.length > 0 ? otherRules(pane, logs, job) : nothing} ${cautionOn(pane, "Estimate")}
+    ${cautionOn(pane, "Log weight")}`;
 }
 
-/** The sum of what is known, and how many logs it leaves out. */
-function total(logs: readonly SavedLog[], of: "net" | "lumber"): string {
-  const known = logs.map((log) => log[of]).filter((value) => value !== null);
-  const lacking = logs.length - known.length;
-  if (known.length === 0) return "not known yet";
-  return `${figure(known.reduce((sum, value) => sum + value, 0))} bf${lacking > 0 ? ` without ${lacking} of them` : ""}`;
+/** Every log of the sheet and those on their way to it, without those on their way out. */
+function measuredLogs({ logDesk, state }: Pane, job: Job): readonly MeasuredLog[] {
+  const second = new Map(job.logs.map((saved) => [saved.row, saved.second]));
+  return [
+    ...logDesk.lines().map(({ row, entry }) => ({ ...entry.log, second: second.get(row) ?? null })),
+    ...state.logs.pending.map(({ entry }) => entry.log),
+  ].filter(({ smallEnd, length }) => smallEnd > 0 && length > 0);
 }
 
-const scaled = ({ logs, rule }: Job) =>
-  html`<p class="answer">
-      <strong>${logs.length} ${logs.length === 1 ? "log" : "logs"}</strong>
-      <br />Net scale by ${rule}: ${total(logs, "net")} <br />Lumber: ${total(logs, "lumber")}
-    </p>
-    ${dataTable(
-      "Scaled logs, in board feet",
-      ["Log", "Net scale", "Lumber"],
-      logs.map(({ name, net, lumber }) => [
-        name,
-        ...[net, lumber].map((value) => (value === null ? "" : figure(value))),
-      ]),
-    )}`;
+function scaleInWords(log: LogLine, { scale }: Job): string {
+  const scaled = scaleOrWhy(log, scale);
+  if (typeof scaled === "string") return scaled;
+  const { diameter, length, gross, net } = scaled;
+  const off = net === gross ? "" : `, net ${figure(net)}`;
+  return `Scaled as ${Number(diameter.toFixed(2))} in, ${Number(length.toFixed(2))} ft: ${figure(gross)} bf${off} by ${scale.rule}`;
+}
+
+const ruleField = (pane: Pane, { scale }: Job) =>
+  choiceField({
+    id: "logs-rule",
+    label: "The buyer's rule, for this whole sheet",
+    options: [
+      ...(usualRules.rules.some(({ title }) => title === scale.rule) ? [] : [{ id: scale.rule, title: scale.rule }]),
+      ...usualRules.rules.map(({ title }) => ({ id: title, title })),
+    ],
+    value: scale.rule,
+    hint: conventions(scale),
+    onChoose: (rule) =>
+      void pane
+        .run("Changing the rule", () => pane.host.writeNames({ [named.scaleRule]: rule }))
+        .then((done) => (done ? pane.refresh() : undefined)),
+  });
+
+/** The rest of the buyer's conventions, in one line; they are changed on the sheet. */
+const conventions = ({ diameterRounding, trim, lengthStep, longest, rounding }: Job["scale"]) =>
+  [
+    `Diameter: ${diameterRounding.toLowerCase()}`,
+    `trim ${trim} ft`,
+    `lengths in steps of ${lengthStep} ft`,
+    longest === null ? "in one piece" : `in pieces of at most ${longest} ft`,
+    `board feet: ${rounding.toLowerCase()}`,
+  ].join("; ");
+
+function total(logs: readonly MeasuredLog[], { scale }: Job) {
+  const sheet = sheetTotal(logs, scale);
+  if (!sheet) return message({ kind: "warning", text: `"${scale.rule}" is no log rule. Choose one above.` });
+  return html`<p class="answer" aria-live="polite">
+    Sheet: <strong>${figure(sheet.net)} bf</strong> net by ${scale.rule}, ${counted(logs.length)}${lacking(sheet)}
+  </p>`;
+}
+
+const counted = (logs: number) => `${logs} ${logs === 1 ? "log" : "logs"}`;
+const lacking = ({ without }: RuleTotal) => (without > 0 ? `, ${without} without a value` : "");
+
+/** Net scale and check of a log, as the sheet has them. */
+function saidOfLog({ logs }: Job, row: number) {
+  const saved = logs.find((one) => one.row === row);
+  if (!saved) return html``;
+  return html`${
+    saved.net === null
+      ? nothing
+      : html`<span class="volume"> · gross ${figure(saved.gross ?? saved.net)}, net ${figure(saved.net)} bf</span>`
+  }
+  ${checked(saved.check)}`;
+}
+
+/** The same logs under the other rules, with the finding first. */
+function otherRules(pane: Pane, logs: readonly MeasuredLog[], { scale }: Job) {
+  const totals = totalsByRule(logs, scale);
+  return section(
+    "Same logs under other rules",
+    html`<p class="meaning">${finding(totals)}</p>
+      <dl class="totals">
+        ${totals.map(
+          (one) =>
+            html`<div class=${one.rule.title === scale.rule ? "chosen" : ""}>
+              <dt>${one.rule.title}${one.rule.title === scale.rule ? " (this sheet)" : ""}</dt>
+              <dd>${figure(one.net)} bf${lacking(one)}</dd>
+            </div>`,
+        )}
+      </dl>
+      <p class="hint">A price per MBF belongs to its rule: compare offers in dollars for the same logs.</p>
+      ${actionButton({ label: "Compare rules", onPress: () => pane.go("rules") })}`,
+  );
+}
+
+function finding(totals: readonly RuleTotal[]): string {
+  const full = totals.filter(({ without, net }) => without === 0 && net > 0).sort((one, other) => one.net - other.net);
+  const [least, most] = [full[0], full.at(-1)];
+  if (!least || !most || least === most) return "Not every rule has a value for each of these logs.";
+  return `From ${figure(least.net)} bf by ${least.rule.title} to ${figure(most.net)} by ${most.rule.title}: ${figure(100 * (most.net / least.net - 1))} % more for the same wood.`;
+}
+
+function undo(pane: Pane): void {
+  pane.logDesk.undo();
+  pane.focus(BOX);
+}

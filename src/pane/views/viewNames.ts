@@ -6,7 +6,9 @@ export const viewTitles = {
   paste: "Paste a tally",
   check: "Check",
   stand: "Stand",
-  logs: "Logs and lumber",
+  logs: "Scale logs",
+  rules: "Log rules",
+  boards: "Boards",
   compare: "Compare",
   share: "Share",
 } as const;

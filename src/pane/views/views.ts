@@ -1,11 +1,13 @@
 import type { TemplateResult } from "lit";
 import type { Pane } from "../pane";
+import { boardsView } from "./boardsView";
 import { checkView } from "./checkView";
 import { compareView } from "./compareView";
 import { homeView } from "./homeView";
 import { logsView } from "./logsView";
 import { pasteView } from "./pasteView";
 import { planView } from "./planView";
+import { rulesView } from "./rulesView";
 import { shareView } from "./shareView";
 import { standView } from "./standView";
 import { tallyView } from "./tallyView";
@@ -20,6 +22,8 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   check: checkView,
   stand: standView,
   logs: logsView,
+  rules: rulesView,
+  boards: boardsView,
   compare: compareView,
   share: shareView,
 };

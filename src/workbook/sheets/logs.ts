@@ -1,133 +1,88 @@
-import { logRules, menuRules } from "../../core/log/rules";
-import { call, column, lookedUp, thisRow } from "../formula";
+import { beside } from "../address";
+import { call, column } from "../formula";
 import { formats } from "../formats";
-import type { ColumnPlan, SheetPlan } from "../plan";
-import { log, LOGS, named, out, species, SPECIES } from "../tables";
+import type { SheetPlan } from "../plan";
+import { log, LOGS, named, out } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { boardList, millList } from "./sawing";
-import { speciesCodes } from "./setup";
-import { cautionLine, asked, down, heading, sheetPlan, title } from "./sheetParts";
+import { LAST_ROW } from "../zones";
+import { conventionsOf } from "./conventions";
+import { LOG_HEADINGS, LOGS_SHEET } from "./logCells";
+import { logColumns } from "./logColumns";
+import { across, cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
 
-export const LOGS_SHEET = "Logs";
-const PICKED = named.pickedLog;
+export { LOGS_SHEET };
 
-/** Felled logs: scaled by the rule, and what each should saw out to. */
+/** First cell of the conventions: over the columns of measures, which are wide enough for them. */
+const CONVENTIONS_AT = "C4";
+/** Beside the table, so that both can grow. */
+const SUMMARY_AT = "T6";
+const SUMMARY_COLUMNS = 5;
+
+/** The scale sheet: felled logs, scaled by the buyer's rule and conventions, which stay in sight above them. */
 export function logsSheet(content: WorkbookContent): SheetPlan {
-  const ofPicked = (heading: string) => lookedUp(LOGS, heading, log.log, PICKED);
+  const conventions = conventionsOf(content.settings.scale);
+  const columns = logColumns(content);
+  const cell = (i: number) => beside(CONVENTIONS_AT, 1, i);
+  const labels = conventions.map(({ label }) => label);
 
   return sheetPlan({
     name: LOGS_SHEET,
     sheetClass: "foundation",
     landscape: true,
-    frozenRows: 11,
-    printTitleRow: 11,
-    widths: logColumns(content).map(({ width }) => width),
+    frozenRows: LOG_HEADINGS,
+    printTitleRow: LOG_HEADINGS,
+    widths: [...columns.map(({ width }) => width), 3, 22, 8, 11, 11, 11],
     blocks: [
-      title("Logs"),
-      down("A2", "Note", [
-        "Diameters are inside bark. The deduction takes defect off the gross scale: type 15 for 15 percent.",
-        "Lumber bf is the best live-sawn plan for your boards, kerf and mill, times Realized lumber on Setup.",
-        cautionLine("Estimate"),
+      title(LOGS_SHEET),
+      down("A2", "Computed", [{ formula: headline() }]),
+      down("A3", "Note", [cautionLine("Estimate")]),
+      { ...across("A4", "Heading", ["Conventions", null, ...labels]), lines: [2] },
+      down("A5", "Computed", ["of the buyer"]),
+      ...conventions.map(({ value, format }, i) => down(cell(i), "Input", [value], format)),
+      down("A6", "Note", [
+        "Ask the buyer how he scales before you sell: a rule other than yours, or a diameter rounded down, changes the figure by a fifth or more. One rule for the whole sheet; the sheet Rules shows the others.",
+        "Type diameters inside bark, a second reading at right angles if you took one, the length from end to end, and 15 for a deduction of 15 percent. Lumber bf is the best plan for your boards and mill, times Realized lumber on Setup.",
       ]),
-      heading(
-        "A6",
-        { formula: `="Log "&${PICKED}&", picked on the sheet Sawing, by every log rule"` },
-        menuRules.length,
-      ),
+      heading(beside(SUMMARY_AT, -1, 0), "By species", SUMMARY_COLUMNS),
+      down(beside(SUMMARY_AT, -4, 0), "Note", [cautionLine("Log weight")]),
+      down(beside(SUMMARY_AT, -3, 0), "Attention", [{ formula: differs() }]),
     ],
-    tables: [{ name: LOGS, at: "A11", columns: logColumns(content), rows: content.logs }],
+    names: conventions.map(({ name }, i) => ({ name, at: cell(i) })),
+    entryRules: conventions.map(({ rule }, i) => ({ at: cell(i), rule })),
+    tables: [{ name: LOGS, at: `A${LOG_HEADINGS}`, columns, rows: content.logs }],
     spills: [
       {
-        name: out.logRules,
-        at: "A7",
-        formula: `=IF(${PICKED}="","",${call("LOGSCALERULES", ofPicked(log.smallEnd), ofPicked(log.length), ofPicked(log.deduction))})`,
-        rows: 2,
-        columns: logRules.length,
-        headings: menuRules.length,
-        headingLines: 3,
-        formats: new Array<string>(logRules.length).fill(formats.volume),
+        name: out.scaleSheet,
+        at: SUMMARY_AT,
+        formula: `=${call(
+          "SCALESHEET",
+          column(LOGS, log.species),
+          column(LOGS, log.scalingDiameter),
+          column(LOGS, log.scalingLength),
+          named.scaleRule,
+          column(LOGS, log.deduction),
+          named.longestLength,
+          named.units,
+        )}`,
+        rows: LAST_ROW - 6,
+        columns: SUMMARY_COLUMNS,
+        formats: [formats.general, formats.whole, formats.volume, formats.volume, formats.tenth],
       },
     ],
   });
 }
 
-const here = (heading: string) => thisRow(LOGS, heading);
-const isBlank = (...headings: readonly string[]) => `OR(${headings.map((heading) => `${here(heading)}=""`).join(",")})`;
+const nets = column(LOGS, log.net);
 
-const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
-  { heading: log.log, width: 12 },
-  {
-    heading: log.species,
-    width: 14,
-    rule: {
-      kind: "listOf",
-      range: speciesCodes(content),
-      strict: false,
-      message: "A code from the species list on Setup.",
-    },
-  },
-  { heading: log.smallEnd, width: 20, format: formats.tenth, rule: asked(4, 80, "Inches inside bark, from 4 to 80.") },
-  { heading: log.largeEnd, width: 20, format: formats.tenth, rule: asked(4, 80, "Inches inside bark, from 4 to 80.") },
-  { heading: log.length, width: 20, format: formats.tenth, rule: asked(4, 40, "Feet without trim, from 4 to 40.") },
-  { heading: log.deduction, width: 16, format: formats.whole, rule: asked(0, 100, "Percent, 15 for 15 percent.") },
-  {
-    heading: log.use,
-    width: 10,
-    rule: { kind: "list", choices: ["Sell", "Saw"], strict: false, message: "Sell, Saw or blank." },
-  },
-  { heading: log.note, width: 20 },
-  {
-    heading: log.gross,
-    width: 11,
-    format: formats.volume,
-    formula: `=${call("LOGSCALE", here(log.smallEnd), here(log.length), named.rule)}`,
-  },
-  {
-    heading: log.net,
-    width: 11,
-    format: formats.volume,
-    formula: `=${call("LOGSCALE", here(log.smallEnd), here(log.length), named.rule, here(log.deduction))}`,
-  },
-  {
-    heading: log.lumber,
-    width: 12,
-    format: formats.volume,
-    formula: `=IF(${isBlank(log.smallEnd, log.largeEnd, log.length)},"",INDEX(${call(
-      "SAWYIELD",
-      here(log.smallEnd),
-      here(log.largeEnd),
-      here(log.length),
-      boardList,
-      named.kerf,
-      named.pattern,
-      millList,
-      named.units,
-    )},2,2)*${named.realized}/100)`,
-  },
-  {
-    heading: log.overrun,
-    width: 14,
-    format: formats.whole,
-    formula: `=IFERROR((${here(log.lumber)}/${here(log.net)}-1)*100,"")`,
-  },
-  { heading: log.check, width: 52, formula: logCheck() },
-];
+/** How many logs and what they scale, in one line. */
+function headline(): string {
+  const scaled = `COUNT(${nets})&IF(COUNT(${nets})=1," log, "," logs, ")&TEXT(SUM(${nets}),"0")&" bf net by "&${named.scaleRule}`;
+  return `=IFERROR(${scaled},"A log has no scale by this rule: see its row.")`;
+}
 
-/** The first thing that looks wrong with a log, in plain words. */
-function logCheck(): string {
-  const ends = `AND(${here(log.smallEnd)}<>"",${here(log.largeEnd)}<>"")`;
-  const cases: readonly (readonly [test: string, sentence: string])[] = [
-    [`AND(${here(log.log)}="",${here(log.smallEnd)}="")`, ""],
-    [isBlank(log.log), "Give the log a number."],
-    [`COUNTIF(${column(LOGS, log.log)},${here(log.log)})>1`, "This log number is used twice."],
-    [isBlank(log.smallEnd, log.length), "Small end and length are needed to scale it."],
-    [
-      `AND(${ends},${here(log.smallEnd)}>${here(log.largeEnd)})`,
-      "The small end is thicker than the large end. Swapped?",
-    ],
-    [`AND(${here(log.deduction)}>0,${here(log.deduction)}<1)`, "A deduction under 1 percent: type 15 for 15 percent."],
-    [`COUNTIF(${column(SPECIES, species.code)},${here(log.species)})=0`, "The species is not in your list on Setup."],
-    [isBlank(log.largeEnd), "The large end is needed to plan the sawing."],
-  ];
-  return `=${cases.reduceRight((otherwise, [test, sentence]) => `IF(${test},"${sentence}",${otherwise})`, '""')}`;
+/** The summary knows fewer conventions than the table; where that matters it says so. */
+function differs(): string {
+  const net = `${beside(SUMMARY_AT, 1, 3)}:${beside(SUMMARY_AT, 300, 3)}`;
+  const sum = `SUM(${nets})`;
+  return `=IFERROR(IF(ABS(${sum}-MAX(${net}))<1,"","Check: this summary rounds as the rule does and knows no large ends. The table sums to "&TEXT(${sum},"0")&" bf net."),"")`;
 }

@@ -6,12 +6,11 @@ import type { SheetPlan } from "../plan";
 import { board, BOARD_SIZES, log, LOGS, MILL, mill, named, out } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
+import { logNumbers } from "./logCells";
 import { cautionLine, asked, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const SAWING = "Sawing";
 const PICKED = "$B$5";
-/** Cells of the sheet Logs that hold the numbers of logs, with room for more. */
-const logNumbers = "Logs!$A$12:$A$311";
 
 /** The boards that are wanted, as a formula reads them: thickness, width, price. */
 export const boardList = `${BOARD_SIZES}[[${board.thickness}]:[${board.price}]]`;
@@ -35,13 +34,13 @@ export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): Sh
       down(
         "B6",
         "Linked",
-        [log.smallEnd, log.largeEnd, log.length].map((heading) => ({
+        [log.smallEnd, log.largeEnd, log.scalingLength].map((heading) => ({
           formula: `=${lookedUp(LOGS, heading, log.log, PICKED)}`,
         })),
         formats.tenth,
       ),
       down("B9", "Input", [sawingPatterns[0]?.title ?? ""]),
-      down("C5", "Unit", ["number on the sheet Logs", "in", "in", "ft", ""]),
+      down("C5", "Unit", ["number on the sheet Logs", "in", "in", "ft, trim left out", ""]),
       heading("A11", "What the plan gets out of it", 6),
       heading("A15", "Cut list, from the first cut to the board left on the bed", 6),
       heading("I4", "Boards you want, rough and green", 3),

@@ -79,7 +79,8 @@ export function settingsOf({ settings, invented }: WorkbookContent): readonly Se
       label: "Log rule",
       value: settings.rule,
       unit: "",
-      comment: "For trees and logs alike. Prices per MBF belong to one rule.",
+      comment:
+        "For standing trees. Felled logs have the buyer's, on the sheet Logs. Prices per MBF belong to one rule.",
       rule: { kind: "list", choices: rules, strict: false, message: `Usually one of: ${rules.join(", ")}.` },
     },
     {

@@ -3,7 +3,7 @@ import type { SheetPlan } from "../plan";
 import { species, SPECIES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { settingsOf } from "./settingCells";
-import { across, down, sheetPlan, title } from "./sheetParts";
+import { across, asked, down, sheetPlan, title } from "./sheetParts";
 
 export const SETUP = "Setup";
 const FIRST = 5;
@@ -53,6 +53,12 @@ export function setupSheet(content: WorkbookContent): SheetPlan {
         columns: [
           { heading: species.code, width: 26, format: formats.text },
           { heading: species.name, width: 28, format: formats.text },
+          {
+            heading: species.density,
+            width: 13,
+            format: formats.whole,
+            rule: asked(20, 80, "Pounds per cubic foot of green wood, from 20 to 80; blank when you do not know it."),
+          },
         ],
         rows: content.species,
       },

@@ -21,17 +21,30 @@ const functionTopics = [
   ["Volume of standing trees", "TREEVOLUME", "Out_Source_Trees"],
   ["Lumber from standing trees", "TREELUMBER", "Out_Source_Lumber"],
   ["Stand, margins and tract", "STANDSUMMARY", "Out_Source_Stand"],
+  ["Diameters to whole inches", "SCALINGDIAMETER", "Out_Source_Diameters"],
+  ["Scaling lengths and trim", "SCALINGLENGTH", "Out_Source_Lengths"],
+  ["Deductions for defect", "TOTALDEDUCTION", "Out_Source_Deductions"],
+  ["Overrun", "OVERRUN", "Out_Source_Overrun"],
+  ["Tally of boards", "BOARDTALLY", "Out_Source_Boards"],
   ["Sawing plan", "SAWPLAN", "Out_Source_Sawing"],
   ["Value ranges", "VALUERANGE", "Out_Source_Value"],
 ] as const;
 
+const MOST_OF_A_RULE = Math.max(...logRules.map((rule) => rule.sources.length));
+
 /** What the workbook computes, and the topics under which the sources are known. */
 const questions: readonly Question[] = [
   {
-    what: "Log rule in use",
+    what: "Log rule of the trees",
     topic: named.rule,
     name: "Out_Source_Rule",
-    sources: Math.max(...logRules.map((rule) => rule.sources.length)),
+    sources: MOST_OF_A_RULE,
+  },
+  {
+    what: "Log rule of the scale sheet",
+    topic: named.scaleRule,
+    name: "Out_Source_Scale_Rule",
+    sources: MOST_OF_A_RULE,
   },
   ...functionTopics.map(([what, topic, name]) => ({
     what,

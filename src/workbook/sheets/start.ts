@@ -2,7 +2,7 @@ import { call, column } from "../formula";
 import { formats } from "../formats";
 import type { Formula, SheetPlan, StyleName } from "../plan";
 import { styleLooks } from "../styles";
-import { LOGS, log, named, out, plot, PLOTS, price, PRICES, tree, TREES } from "../tables";
+import { BOARDS, LOGS, log, named, out, plot, PLOTS, price, PRICES, sawn, tree, TREES } from "../tables";
 import { cautionLine, across, down, INVENTED, quoted, sheetPlan } from "./sheetParts";
 
 export const START = "Start";
@@ -75,6 +75,7 @@ const checks: readonly { readonly what: string; readonly open: Formula; readonly
   },
   { what: "Points", open: count(PLOTS, plot.check), where: "Column Check of the sheet Points" },
   { what: "Logs", open: count(LOGS, log.check), where: "Column Check of the sheet Logs" },
+  { what: "Boards", open: count(BOARDS, sawn.check), where: "Column Check of the sheet Boards" },
   { what: "Prices", open: count(PRICES, price.check), where: "Column Check of the sheet Prices" },
 ];
 

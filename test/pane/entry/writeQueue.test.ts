@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { createWriteQueue, type Write } from "../../../src/pane/tally/writeQueue";
+import { createWriteQueue, type Write } from "../../../src/pane/entry/writeQueue";
 
 /** A queue whose writes take unlike times, and a record of what happened. */
 function recorded(failing: Set<number> = new Set()) {

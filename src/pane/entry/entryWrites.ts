@@ -1,28 +1,20 @@
-import type { WorkbookHost } from "../../workbook/host";
-import type { TableRow } from "../../workbook/plan";
-import { PLOTS, TREES } from "../../workbook/tables";
-import type { TallyState } from "../paneState";
+import { HostProblem, type WorkbookHost } from "../../workbook/host";
 import { sentence } from "../sentence";
-import type { PendingTree } from "./draft";
-import { findPlotRow, findTreeRow } from "./findRow";
-import type { TallyTree } from "./tallyTree";
-import { treeRow } from "./treeRow";
+import type { EntryKind } from "./entryKind";
+import type { EntryState, PendingEntry } from "./entryState";
 import { createWriteQueue } from "./writeQueue";
 
-export interface TallyWritesOptions {
+export interface EntryWritesOptions<E> {
+  readonly kind: EntryKind<E>;
   readonly host: WorkbookHost;
-  readonly now: () => TallyState;
-  readonly set: (change: Partial<TallyState>) => void;
-  /** The point as its own table has it: a number where the workbook has a number. */
-  readonly plotValue: (name: string) => string | number;
+  readonly now: () => EntryState<E>;
+  readonly set: (change: Partial<EntryState<E>>) => void;
   readonly refresh: () => Promise<void>;
   readonly say: (sentence: string) => void;
 }
 
-export type TallyWrites = ReturnType<typeof createTallyWrites>;
-
-/** All writes of the tally, one after the other. What is not written yet stays in sight, with the reason if one failed. */
-export function createTallyWrites({ host, now, set, plotValue, refresh, say }: TallyWritesOptions) {
+/** All writes of a box, one after the other. What is not written yet stays in sight, with the reason if one failed. */
+export function createEntryWrites<E>({ kind, host, now, set, refresh, say }: EntryWritesOptions<E>) {
   let lastId = 0;
   let restoring = false;
   const newId = () => (lastId += 1);
@@ -39,31 +31,46 @@ export function createTallyWrites({ host, now, set, plotValue, refresh, say }: T
     onDrained: () => void refresh(),
   });
 
-  const write = (pending: PendingTree) =>
+  /**
+   * Row of an entry now: the last one with its key. Row numbers are not remembered, because a table may be sorted or
+   * cut short while the pane stands open.
+   */
+  const findRow = async (entry: E): Promise<number> => {
+    const saved = [...kind.savedIn(await host.readTable(kind.table))]
+      .reverse()
+      .find((one) => kind.key(one.entry) === kind.key(entry));
+    if (saved) return saved.row;
+    throw new HostProblem(
+      "refused",
+      `The line "${kind.write(entry)}"${kind.whereabouts(entry)} is no longer in the ${kind.table} table, so it was not changed. Look at the sheet ${kind.sheet}.`,
+    );
+  };
+
+  const write = ({ id, entry, replaces }: PendingEntry<E>) =>
     queue.add({
-      id: pending.id,
+      id,
       run: async () => {
-        const row = treeRow(plotValue(pending.plot), pending.tree);
-        if (pending.replaces) await host.updateRow(TREES, await findTreeRow(host, pending.plot, pending.replaces), row);
-        else await host.appendRows(TREES, [row]);
+        if (replaces) await host.updateRow(kind.table, await findRow(replaces), kind.row(entry));
+        else await host.appendRows(kind.table, [kind.row(entry)]);
       },
     });
 
   return {
-    put(tree: Omit<PendingTree, "id">) {
-      const pending = { ...tree, id: newId() };
+    put(entered: Omit<PendingEntry<E>, "id">) {
+      const pending = { ...entered, id: newId() };
       set({ pending: [...now().pending, pending] });
       write(pending);
     },
 
-    remove(plot: string, tree: TallyTree) {
+    remove(entry: E) {
       const id = newId();
-      set({ removing: [...now().removing, { id, plot, tree }] });
-      queue.add({ id, run: async () => host.deleteRow(TREES, await findTreeRow(host, plot, tree)) });
+      set({ removing: [...now().removing, { id, entry }] });
+      queue.add({ id, run: async () => host.deleteRow(kind.table, await findRow(entry)) });
     },
 
-    changePlot(plot: string, changes: TableRow) {
-      queue.add({ id: newId(), run: async () => host.updateRow(PLOTS, await findPlotRow(host, plot), changes) });
+    /** Something else that belongs between the lines, in its turn. */
+    also(run: () => Promise<void>) {
+      queue.add({ id: newId(), run });
     },
 
     /** Takes back a line that has not been written; false when that is too late. */
@@ -79,11 +86,10 @@ export function createTallyWrites({ host, now, set, plotValue, refresh, say }: T
       queue.retry();
     },
 
-    /** Leaves out the write that failed and goes on with the others; gives the line back when it was one. */
-    leaveOut(): PendingTree | undefined {
+    /** Leaves out the write that failed and goes on with the others. */
+    leaveOut() {
       const { held, pending, removing } = now();
-      if (!held) return undefined;
-      const line = pending.find(({ id }) => id === held.id);
+      if (!held) return;
       queue.drop(held.id);
       const left = pending.filter(({ id }) => id !== held.id);
       const next = restoring ? left.find(({ written }) => !written) : undefined;
@@ -93,11 +99,10 @@ export function createTallyWrites({ host, now, set, plotValue, refresh, say }: T
         held: next && { id: next.id, why: held.why },
       });
       if (!next) queue.retry();
-      return line;
     },
 
     /** Lines kept from when the pane last closed wait to be looked at, since some may have been written after all. */
-    restore(kept: readonly PendingTree[]) {
+    restore(kept: readonly PendingEntry<E>[]) {
       if (kept.length === 0) return;
       restoring = true;
       queue.hold();

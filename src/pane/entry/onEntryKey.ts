@@ -1,9 +1,18 @@
-import type { Pane } from "../pane";
+import type { EntryDesk } from "./entryDesk";
 
-/** The keys of the tally box. Letters are only ever text; what acts needs Enter, Escape, an arrow or Alt. */
-export function onTallyKey(event: KeyboardEvent, { desk, state }: Pick<Pane, "desk" | "state">): void {
-  const act = keyOf(event, event.target instanceof HTMLInputElement && event.target.id === "tally-line");
-  const { text, editing } = state.tally;
+/** What the keys of a box act upon. */
+export interface KeyedBox<E> {
+  readonly desk: EntryDesk<E>;
+  /** Id of the box. */
+  readonly id: string;
+  readonly state: { readonly text: string; readonly editing: number | undefined };
+  /** What Alt+F does, where it does something. */
+  readonly finish?: () => void;
+}
+
+/** The keys of a box. Letters are only ever text; what acts needs Enter, Escape, an arrow or Alt. */
+export function onEntryKey<E>(event: KeyboardEvent, { desk, id, state: { text, editing }, finish }: KeyedBox<E>): void {
+  const act = keyOf(event, event.target instanceof HTMLInputElement && event.target.id === id);
   switch (act) {
     case "enter":
       desk.enter();
@@ -17,7 +26,8 @@ export function onTallyKey(event: KeyboardEvent, { desk, state }: Pick<Pane, "de
       if (!desk.step(act)) return;
       break;
     case "finish":
-      desk.finish({ empty: false });
+      if (!finish) return;
+      finish();
       break;
     case "undo":
       desk.undo();

@@ -1,0 +1,78 @@
+/** What lines of every kind are made of: words parted by spaces or commas, numbers as people write them, a note. */
+
+/** A note starts at a slash with nothing in front of it, so that 3/10 stays a fraction. */
+export function splitNote(text: string): { readonly words: string[]; readonly note: string } {
+  const [line = "", ...note] = text.split(/(?<![^\s,])\//);
+  return {
+    words: line.split(/[\s,]+/).filter((word) => word !== ""),
+    note: note.join("/").trim().replace(/\s+/g, " "),
+  };
+}
+
+export interface Named {
+  readonly code: string;
+  readonly name: string;
+}
+
+/** Takes the words of a species off the front: a known code or name, or else one word; undefined when there is none. */
+export function takeSpecies(words: string[], known: readonly Named[], isMark: RegExp): string | undefined {
+  for (let taken = Math.min(words.length, MOST_WORDS_IN_A_NAME); taken > 0; taken -= 1) {
+    const said = plain(words.slice(0, taken).join(" "));
+    const found = known.find(({ code, name }) => plain(code) === said || plain(name) === said);
+    if (!found) continue;
+    words.splice(0, taken);
+    return found.code;
+  }
+  const first = words[0] ?? "";
+  return /^\p{L}/u.test(first) && !isMark.test(first) ? words.shift() : undefined;
+}
+
+const MOST_WORDS_IN_A_NAME = 4;
+
+const plain = (text: string) =>
+  text
+    .toLowerCase()
+    .replace(/[\s\-_]+/g, " ")
+    .trim();
+
+/**
+ * Takes a mark such as x2 or c10 off the front: a letter and a number.
+ * Undefined when the first word is none; NaN for an amount that is no number.
+ */
+export function takeMark(
+  words: string[],
+  letters: string,
+): { readonly letter: string; readonly amount: number; readonly word: string } | undefined {
+  const [word, letter, amount = ""] = new RegExp(`^([${letters}])([\\d.].*)?$`, "i").exec(words[0] ?? "") ?? [];
+  if (word === undefined || letter === undefined) return undefined;
+  words.shift();
+  return { letter: letter.toLowerCase(), amount: decimal(amount) ?? NaN, word };
+}
+
+/** Takes a number off the front: 14.3, 3/10, or 14 with the 3/10 that follows it; undefined, and nothing taken, when there is none. */
+export function takeNumber(words: string[]): number | undefined {
+  const word = words[0] ?? "";
+  const whole = decimal(word);
+  const value = whole ?? fraction(word);
+  if (value === undefined) return undefined;
+  words.shift();
+  const part = whole !== undefined && Number.isInteger(whole) ? fraction(words[0] ?? "") : undefined;
+  if (part === undefined) return value;
+  words.shift();
+  // Without the trailing digits of binary fractions: 14 and 3/10 are 14.3.
+  return Number((value + part).toFixed(6));
+}
+
+/** No tape reads further than this; longer strings of digits are a stuck key. */
+const MOST_DIGITS = 6;
+
+function decimal(word: string): number | undefined {
+  const parts = /^(\d*)\.?(\d*)$/.exec(word);
+  if (!parts || !/\d/.test(word) || parts.slice(1).some((digits) => digits.length > MOST_DIGITS)) return undefined;
+  return Number(word);
+}
+
+function fraction(word: string): number | undefined {
+  const [, top = "", bottom = ""] = /^(\d{1,3})\/(\d{1,3})$/.exec(word) ?? [];
+  return Number(bottom) > 0 ? Number(top) / Number(bottom) : undefined;
+}

@@ -1,0 +1,85 @@
+import type { TableContent } from "../../workbook/host";
+import {
+  log as logHeading,
+  plot as plotHeading,
+  sawn as sawnHeading,
+  species as speciesHeading,
+  tree as treeHeading,
+} from "../../workbook/tables";
+import type { KnownSpecies } from "../tally/tallyTree";
+import { number, positive, text, yes } from "./cells";
+import type { SavedBoard, SavedLog, SavedPlot, SavedTree } from "./job";
+
+/** A new table has one blank row, which is no tree. */
+export const treesOf = (table: TableContent): readonly SavedTree[] =>
+  table.rows
+    .map((row, place) => ({
+      row: place,
+      plot: text(row[treeHeading.plot]),
+      tree: {
+        species: text(row[treeHeading.species]),
+        dbh: number(row[treeHeading.dbh]) ?? 0,
+        logs: number(row[treeHeading.logs]),
+        count: number(row[treeHeading.count]) ?? 1,
+        cull: number(row[treeHeading.cull]),
+        note: text(row[treeHeading.note]),
+      },
+      volume: number(row[treeHeading.volume]),
+      check: text(row[treeHeading.check]),
+      accepted: text(row[treeHeading.accepted]),
+    }))
+    .filter(({ plot, tree }) => plot !== "" || tree.species !== "" || tree.dbh > 0);
+
+export const plotsOf = (table: TableContent): readonly SavedPlot[] =>
+  table.rows
+    .map((row, place) => ({
+      row: place,
+      name: text(row[plotHeading.plot]),
+      value: row[plotHeading.plot] as string | number,
+      visited: yes(row[plotHeading.visited]) || yes(row[plotHeading.none]),
+      empty: yes(row[plotHeading.none]),
+      check: text(row[plotHeading.check]),
+    }))
+    .filter(({ name }) => name !== "");
+
+export const logsOf = (table: TableContent): readonly SavedLog[] =>
+  table.rows
+    .map((row, place) => ({
+      row: place,
+      name: text(row[logHeading.log]),
+      log: {
+        species: text(row[logHeading.species]),
+        smallEnd: number(row[logHeading.smallEnd]) ?? 0,
+        length: number(row[logHeading.length]) ?? 0,
+        largeEnd: number(row[logHeading.largeEnd]),
+        deduction: number(row[logHeading.deduction]),
+        note: text(row[logHeading.note]),
+      },
+      second: positive(row[logHeading.second]),
+      gross: number(row[logHeading.gross]),
+      net: number(row[logHeading.net]),
+      lumber: number(row[logHeading.lumber]),
+      check: text(row[logHeading.check]),
+    }))
+    .filter(({ name, log }) => name !== "" || log.smallEnd > 0);
+
+export const boardsOf = (table: TableContent): readonly SavedBoard[] =>
+  table.rows
+    .map((row, place) => ({
+      row: place,
+      log: text(row[sawnHeading.log]),
+      board: {
+        thickness: number(row[sawnHeading.thickness]) ?? 0,
+        width: number(row[sawnHeading.width]) ?? 0,
+        length: number(row[sawnHeading.length]) ?? 0,
+        pieces: positive(row[sawnHeading.pieces]) ?? 1,
+        note: text(row[sawnHeading.grade]),
+      },
+      check: text(row[sawnHeading.check]),
+    }))
+    .filter(({ board: { thickness, width, length } }) => thickness > 0 || width > 0 || length > 0);
+
+export const speciesOf = (table: TableContent): readonly KnownSpecies[] =>
+  table.rows
+    .map((row) => ({ code: text(row[speciesHeading.code]), name: text(row[speciesHeading.name]) }))
+    .filter(({ code }) => code !== "");

@@ -1,0 +1,23 @@
+import { LEAST_DEDUCTION } from "../../core/log/deduction";
+import type { Job } from "../job/job";
+import type { LogLine } from "./logLine";
+
+/** Measures that a log seldom has; choices of ours. */
+const THIN = 4; // in
+const THICK = 60; // in
+const SHORT = 4; // ft
+const LONG = 41; // ft
+
+/** What looks odd in a log before it is saved; "" when nothing does. Odd may be right, so nothing is refused. */
+export function logDoubt({ species, smallEnd, length, largeEnd, deduction }: LogLine, job: Job): string {
+  if (deduction !== null && deduction > 0 && deduction < LEAST_DEDUCTION)
+    return `Deduction ${deduction} %, or ${Number((100 * deduction).toFixed(6))} %? Type d${Number((100 * deduction).toFixed(6))} for the latter.`;
+  if (largeEnd !== null && smallEnd > largeEnd) return "The small end is thicker than the large end. Swapped?";
+  if (smallEnd > THICK) return `Small end ${smallEnd} in is very thick. Missing a decimal point?`;
+  if (smallEnd < THIN) return `Small end ${smallEnd} in is very thin.`;
+  if (length > LONG) return `Length ${length} ft is very long for a log.`;
+  if (length < SHORT) return `Length ${length} ft is very short for a log.`;
+  if (!job.species.some(({ code }) => code.toLowerCase() === species.toLowerCase()))
+    return `"${species}" is not in your species list on Setup.`;
+  return "";
+}
