@@ -5,6 +5,7 @@ import { printed } from "./ratio";
 import { sawingRatios } from "./sawing";
 import { sizes } from "./sizes";
 import { standSummaryRatios } from "./standSummary";
+import { standTableRatios } from "./standTables";
 import { stemVolumeRatios } from "./stemVolume";
 import { threeRulesRatios } from "./tallyThreeRules";
 import { treeVolumeRatios } from "./treeVolume";
