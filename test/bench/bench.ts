@@ -19,6 +19,7 @@ for (const measure of [
   treeVolumeRatios,
   stemVolumeRatios,
   standSummaryRatios,
+  standTableRatios,
   sawingRatios,
   pageRatios,
 ]) {
