@@ -4,11 +4,27 @@ import { checkTree } from "../../src/core/cruise/checkTree";
 import { NameList } from "../../src/core/cruise/nameList";
 import { logRules } from "../../src/core/log/rules";
 import { treeVolume } from "../../src/core/tree/treeVolume";
+import { boardFeet } from "../../src/functions/boards";
+import { logScale } from "../../src/functions/logs";
 import { compareWays } from "../../src/functions/money";
 import { morePlots } from "../../src/functions/sampling";
+import { scalingDiameter, scalingLength } from "../../src/functions/scaling";
 import { plotTable, SamplingMethodName, standSummary, standTable, tractTotal } from "../../src/functions/stand";
 import type { CellValue, TableRow } from "../../src/workbook/plan";
-import { named, out, plot, PLOTS, species, SPECIES, tree, TREES } from "../../src/workbook/tables";
+import {
+  BOARDS,
+  log,
+  LOGS,
+  named,
+  out,
+  plot,
+  PLOTS,
+  sawn,
+  species,
+  SPECIES,
+  tree,
+  TREES,
+} from "../../src/workbook/tables";
 import type { Calculation, MemoryBook } from "./memoryHost";
 
 /** The workbook's own functions over a book in memory, so that the pane reads figures that follow the tally. */
@@ -25,7 +41,44 @@ function computed(table: string, row: TableRow, book: MemoryBook): TableRow {
   if (table === TREES) return { [tree.volume]: volume(row, book), [tree.check]: treeCheck(row, book) };
   if (table === PLOTS)
     return { [plot.counted]: counted(row, book) ? (row[plot.plot] ?? null) : "", [plot.check]: plotCheck(row, book) };
+  if (table === LOGS) return scaled(row, book);
+  if (table === BOARDS)
+    return {
+      [sawn.boardFeet]: boardFeet(
+        [[row[sawn.thickness]]],
+        [[row[sawn.width]]],
+        [[row[sawn.length]]],
+        [[row[sawn.pieces]]],
+      )[0]?.[0] as CellValue,
+      [sawn.check]: "",
+    };
   return {};
+}
+
+/** The scale of a log, as the formulas of the sheet Logs chain the functions. */
+function scaled(row: TableRow, book: MemoryBook): TableRow {
+  const cell = (heading: string) => [[row[heading] ?? null]];
+  const name = (word: string) => book.names.get(word) as never;
+  const deduction = Number(row[log.deduction] ?? 0);
+  const check = deduction > 0 && deduction < 1 ? "A deduction under 1 percent: type 15 for 15 percent." : "";
+  try {
+    const diameter = scalingDiameter(cell(log.smallEnd), cell(log.second), name(named.diameterRounding));
+    const length = scalingLength(cell(log.length), name(named.trim), name(named.lengthStep));
+    const scale = (taken: unknown[][]) =>
+      logScale(
+        diameter,
+        length,
+        name(named.scaleRule),
+        taken,
+        name(named.scaleRounding),
+        name(named.longestLength),
+        cell(log.largeEnd),
+        name(named.diameterRounding),
+      )[0]?.[0] as CellValue;
+    return { [log.gross]: scale([[0]]), [log.net]: scale(cell(log.deduction)), [log.check]: check };
+  } catch {
+    return { [log.gross]: "#VALUE!", [log.net]: "#VALUE!", [log.check]: check };
+  }
 }
 
 function volume(row: TableRow, book: MemoryBook): CellValue {

@@ -57,7 +57,7 @@ export function takeNumber(words: string[]): number | undefined {
   if (value === undefined) return undefined;
   words.shift();
   const part = whole !== undefined && Number.isInteger(whole) ? fraction(words[0] ?? "") : undefined;
-  if (part === undefined) return value;
+  if (part === undefined || part >= 1) return value; // 1 5/4 is two numbers
   words.shift();
   // Without the trailing digits of binary fractions: 14 and 3/10 are 14.3.
   return Number((value + part).toFixed(6));

@@ -8,10 +8,17 @@ const THICK = 60; // in
 const SHORT = 4; // ft
 const LONG = 41; // ft
 
+/** True for a deduction that no scaler takes, such as 0.15, which is likely meant as 15 percent. */
+export const isShare = ({ deduction }: LogLine): boolean =>
+  deduction !== null && deduction > 0 && deduction < LEAST_DEDUCTION;
+
 /** What looks odd in a log before it is saved; "" when nothing does. Odd may be right, so nothing is refused. */
-export function logDoubt({ species, smallEnd, length, largeEnd, deduction }: LogLine, job: Job): string {
-  if (deduction !== null && deduction > 0 && deduction < LEAST_DEDUCTION)
-    return `Deduction ${deduction} %, or ${Number((100 * deduction).toFixed(6))} %? Type d${Number((100 * deduction).toFixed(6))} for the latter.`;
+export function logDoubt(log: LogLine, job: Job): string {
+  const { species, smallEnd, length, largeEnd, deduction } = log;
+  if (isShare(log)) {
+    const percent = Number((100 * (deduction ?? 0)).toFixed(6));
+    return `Deduction ${deduction} %, or ${percent} %? Type d${percent} for ${percent} %; the sheet has no net scale for ${deduction} %.`;
+  }
   if (largeEnd !== null && smallEnd > largeEnd) return "The small end is thicker than the large end. Swapped?";
   if (smallEnd > THICK) return `Small end ${smallEnd} in is very thick. Missing a decimal point?`;
   if (smallEnd < THIN) return `Small end ${smallEnd} in is very thin.`;

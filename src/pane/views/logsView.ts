@@ -10,7 +10,7 @@ import { section } from "../components/section";
 import { onEntryKey } from "../entry/onEntryKey";
 import { figure } from "../figures";
 import type { Job } from "../job/job";
-import { logDoubt } from "../logs/logDoubt";
+import { isShare, logDoubt } from "../logs/logDoubt";
 import type { LogLine } from "../logs/logLine";
 import { scaleOrWhy, sheetTotal, totalsByRule, type RuleTotal } from "../logs/scaleFigures";
 import type { MeasuredLog } from "../logs/scaledBy";
@@ -76,6 +76,7 @@ function measuredLogs({ logDesk, state }: Pane, job: Job): readonly MeasuredLog[
 }
 
 function scaleInWords(log: LogLine, { scale }: Job): string {
+  if (isShare(log)) return ""; // the doubt says all there is to say
   const scaled = scaleOrWhy(log, scale);
   if (typeof scaled === "string") return scaled;
   const { diameter, length, gross, net } = scaled;

@@ -10,7 +10,7 @@ import { asked } from "./sheetParts";
 const here = (heading: string) => thisRow(BOARDS, heading);
 
 export const boardColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
-  { heading: sawn.date, width: 14, format: formats.date },
+  { heading: sawn.date, width: 20, format: formats.date },
   {
     heading: sawn.log,
     width: 9,

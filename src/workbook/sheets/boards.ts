@@ -31,13 +31,14 @@ export function boardsSheet(content: WorkbookContent): SheetPlan {
       title(BOARDS_SHEET),
       down("A2", "Note", [
         cautionLine("Ungraded lumber"),
-        "Type sizes in inches and feet, 1.25 for five quarters: a spreadsheet may turn 5/4 into a date. Nominal sizes give nominal board feet, actual sizes actual ones. A blank Pieces is one board.",
+        "Type inches, inches, feet; 1.25 for five quarters, since a spreadsheet may turn 5/4 into a date. A blank Pieces is one board.",
       ]),
       across("A4", "Heading", ["Tally measured", null, null, "Tally by"]),
       down("A5", "Input", [tallyMeasures[0]?.title ?? ""]),
       down("D5", "Input", [SIZE]),
-      down("A6", "Note", [
-        "As given: the measures as they stand. Softwood nominal: a board under 1 inch counts as 1 inch. Hardwood: whole square feet of surface measure, times the thickness. The column Board feet is as given.",
+      down("F4", "Note", [
+        "As given, as in the column Board feet: nominal sizes give nominal board feet, actual sizes actual ones.",
+        "Softwood nominal: under 1 in counts as 1 in. Hardwood: whole square feet of surface measure, times thickness.",
       ]),
       heading("M3", "Boards beside the scale of the logs they came from", 3),
       across("M4", "Heading", ["Boards bf", "Net scale bf", { formula: `="Overrun pct over "&${named.scaleRule}` }]),

@@ -42,7 +42,7 @@ export const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
   },
   { heading: log.smallEnd, width: 26, format: formats.tenth, rule: insideBark },
   { heading: log.second, width: 20, format: formats.tenth, rule: insideBark },
-  { heading: log.largeEnd, width: 18, format: formats.tenth, rule: insideBark },
+  { heading: log.largeEnd, width: 22, format: formats.tenth, rule: insideBark },
   {
     heading: log.length,
     width: 14,

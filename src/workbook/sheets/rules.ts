@@ -16,7 +16,7 @@ export const RULE_DIAMETERS: readonly number[] = Array.from({ length: 23 }, (_, 
 export const RULE_LENGTH = 16;
 
 const COLUMNS = allRules.rules.length;
-const WIDTH = 14;
+const WIDTH = 17;
 const ANSWERS = new Array<string>(COLUMNS).fill(formats.volume);
 const FIRST = 8;
 const PICKED = FIRST + RULE_DIAMETERS.length + 3;
@@ -32,12 +32,12 @@ export function rulesSheet(): SheetPlan {
     sheetClass: "presentation",
     landscape: true,
     frozenRows: 6,
-    widths: [26, ...new Array<number>(COLUMNS).fill(WIDTH)],
+    widths: [28, ...new Array<number>(COLUMNS).fill(WIDTH)],
     blocks: [
       title(RULES_SHEET),
       down("A2", "Note", [
         cautionLine("Estimate"),
-        "A rule known from memory says so in its heading. Each rounds as its printed tables do; a cell without a value lies outside them.",
+        "Each rule rounds as its printed tables do, and says so in its heading when it is known from memory. A cell without a value lies outside them.",
       ]),
       down("A4", "Computed", ["Length, ft", "Rules"]),
       down("B4", "Input", [RULE_LENGTH], formats.tenth),
@@ -55,7 +55,11 @@ export function rulesSheet(): SheetPlan {
         7,
       ),
       down(`A${PICKED + 2}`, "Linked", [{ formula: `=${named.pickedLog}` }]),
-      heading(`A${ALL}`, "All logs of the sheet Logs: net board feet", 7),
+      heading(
+        `A${ALL}`,
+        "All logs of the sheet Logs: net board feet by small end and length alone, without large ends and segments",
+        7,
+      ),
       across(`A${ALL + 1}`, "Computed", ["All logs", ...totals((range) => `SUMIF(${range},">0")`)], formats.volume),
       across(`A${ALL + 2}`, "Computed", ["Logs with a value", ...totals((range) => `COUNT(${range})`)], formats.whole),
       across(`A${ALL + 3}`, "Heading", ["Log by log, in their order"]),
@@ -84,7 +88,7 @@ export function rulesSheet(): SheetPlan {
         rows: RULE_DIAMETERS.length + 1,
         columns: COLUMNS,
         headings: usualRules.rules.length,
-        headingLines: 2,
+        headingLines: 3,
         formats: ANSWERS,
       },
       {
@@ -94,7 +98,7 @@ export function rulesSheet(): SheetPlan {
         rows: 2,
         columns: COLUMNS,
         headings: usualRules.rules.length,
-        headingLines: 2,
+        headingLines: 3,
         formats: ANSWERS,
       },
       {
@@ -104,7 +108,7 @@ export function rulesSheet(): SheetPlan {
         rows: LAST_ROW - ALL - 3,
         columns: COLUMNS,
         headings: usualRules.rules.length,
-        headingLines: 2,
+        headingLines: 3,
         formats: ANSWERS,
       },
     ],
