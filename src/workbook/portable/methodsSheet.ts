@@ -16,13 +16,20 @@ interface Method {
 }
 
 const facts: readonly (readonly [label: string, name: string])[] = [
-  ["Log rule", named.rule],
+  ["Log rule of standing trees", named.rule],
   ["Form class, percent", named.formClass],
   ["Method", named.method],
   ["Gauge, ft2 per acre, or plot size, ac", named.size],
   ["Acres", named.acres],
   ["Acres may be off by", named.acresMargin],
   ["Confidence of every margin, percent (Student's t)", named.confidence],
+  ["Log rule of the scale sheet", named.scaleRule],
+  ["Diameters of logs to whole inches", named.diameterRounding],
+  ["Board feet of logs rounded", named.scaleRounding],
+  ["Longest scaling length, ft; blank: no limit", named.longestLength],
+  ["Trim of logs, ft", named.trim],
+  ["Lengths of logs in steps of, ft", named.lengthStep],
+  ["Boards measured", named.boardMeasure],
   ["Kerf, in", named.kerf],
   ["Realized lumber, percent", named.realized],
   ["Units", named.units],

@@ -22,7 +22,7 @@ export function pricesSheet({ prices, costs }: WorkbookContent): SheetPlan {
       down("A3", "Note", [
         cautionLine("Prices"),
         "The sheet Compare finds a row by its words in Product or Item: keep those words. A cost left blank counts as nothing.",
-        "A price per MBF belongs to one log rule: standing timber and logs to the log rule on Setup, lumber to its own tally.",
+        "A price per MBF belongs to one log rule: standing timber and logs to the log rule on Setup, lumber to its own tally. RULEPRICE turns an offer by another rule.",
       ]),
       heading("A7", "Prices in $", priceColumns.length),
       heading("J7", "Costs and hours", 4),
