@@ -131,6 +131,8 @@ export default (env = {}, { mode = "production" } = {}) => {
       name: "taskpane",
       target: ["web", "es2020"],
       entry: { taskpane: "./src/hosts/excel/taskpane.ts" },
+      // What is loaded later keeps a name that tells what it is.
+      optimization: { chunkIds: "named", minimizer: common.optimization.minimizer },
       output: { path: at("dist"), filename: "[name].js", chunkFilename: "pane-[name].js", publicPath: "auto" },
       plugins: [
         new MiniCssExtractPlugin({ filename: "[name].css" }),

@@ -41,16 +41,16 @@ export enum SawingUnits {
  * @customfunction KERFRECOVERY
  * @param thickness Rough green thickness of a board, in inches.
  * @param kerf Width of wood that the saw turns to sawdust, in inches.
- * @param [compareKerf] Kerf of another saw, in inches. Given: the answer is the percent more boards than with that saw.
+ * @param [compare_kerf] Kerf of another saw, in inches. Given: the answer is the percent more boards than with that saw.
  * @returns Percent, in the shape that was given.
  */
-export function kerfRecovery(thickness: any[][], kerf: any[][], compareKerf?: any[][]): any[][] {
+export function kerfRecovery(thickness: any[][], kerf: any[][], compare_kerf?: any[][]): any[][] {
   return answered(() =>
     eachCell(
       {
         board: measured(thickness, "Thickness", inches, { unit: "in", low: 0.1, high: 60 }),
         own: optionalNumber(kerf, "Kerf", inches, { unit: "in", low: 0, high: 1 }),
-        other: optionalNumber(compareKerf, "Kerf to compare", inches, { unit: "in", low: 0, high: 1 }),
+        other: optionalNumber(compare_kerf, "Kerf to compare", inches, { unit: "in", low: 0, high: 1 }),
       },
       ({ board, own, other }) => (other === 0 ? recovery(board, own) : gainFromThinnerKerf(board, own, other)),
     ),
@@ -60,8 +60,8 @@ export function kerfRecovery(thickness: any[][], kerf: any[][], compareKerf?: an
 /**
  * The cut list that gets the most out of a log: the most dollars when the boards are priced, else the most board feet.
  * @customfunction SAWPLAN
- * @param smallEnd Diameter inside bark at the small end, in inches (cm).
- * @param largeEnd Diameter inside bark at the large end, in inches (cm).
+ * @param small_end Diameter inside bark at the small end, in inches (cm).
+ * @param large_end Diameter inside bark at the large end, in inches (cm).
  * @param length Log length without trim, in feet (m).
  * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
  * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
@@ -71,8 +71,8 @@ export function kerfRecovery(thickness: any[][], kerf: any[][], compareKerf?: an
  * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed; then the flitches that are edged alike.
  */
 export function sawPlan(
-  smallEnd: any[][],
-  largeEnd: any[][],
+  small_end: any[][],
+  large_end: any[][],
   length: any[][],
   boards: any[][],
   kerf: any,
@@ -91,7 +91,7 @@ export function sawPlan(
       "Board feet",
       "Value $",
     ];
-    const plan = plannedOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
+    const plan = plannedOrder({ smallEnd: small_end, largeEnd: large_end, length, boards, kerf, pattern, mill, units });
     return spilled(header, plan ? cutRows(plan, system) : [["No log yet"]]);
   });
 }
@@ -99,8 +99,8 @@ export function sawPlan(
 /**
  * What the best sawing plan gets out of a log: the shares are of its solid wood and add to 100 percent.
  * @customfunction SAWYIELD
- * @param smallEnd Diameter inside bark at the small end, in inches (cm).
- * @param largeEnd Diameter inside bark at the large end, in inches (cm).
+ * @param small_end Diameter inside bark at the small end, in inches (cm).
+ * @param large_end Diameter inside bark at the large end, in inches (cm).
  * @param length Log length without trim, in feet (m).
  * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
  * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
@@ -110,8 +110,8 @@ export function sawPlan(
  * @returns A heading row, then pieces, board feet, value, lumber percent, sawdust percent and slab percent.
  */
 export function sawYield(
-  smallEnd: any[][],
-  largeEnd: any[][],
+  small_end: any[][],
+  large_end: any[][],
   length: any[][],
   boards: any[][],
   kerf: any,
@@ -121,7 +121,7 @@ export function sawYield(
 ): any[][] {
   return answered(() => {
     const header = ["Pieces", "Board feet", "Value $", "Lumber %", "Sawdust %", "Slab %"];
-    const plan = plannedOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
+    const plan = plannedOrder({ smallEnd: small_end, largeEnd: large_end, length, boards, kerf, pattern, mill, units });
     if (!plan) return spilled(header, [[]]);
     const { pieces, boardFeet, value, lumber, sawdust, slab } = yieldOf(plan);
     return spilled(header, [[pieces, boardFeet, value, lumber, sawdust, slab]]);
@@ -131,8 +131,8 @@ export function sawYield(
 /**
  * The end view of the best sawing plan: outlines of the log's ends and of every board, point by point, for a chart.
  * @customfunction SAWLAYOUT
- * @param smallEnd Diameter inside bark at the small end, in inches (cm).
- * @param largeEnd Diameter inside bark at the large end, in inches (cm).
+ * @param small_end Diameter inside bark at the small end, in inches (cm).
+ * @param large_end Diameter inside bark at the large end, in inches (cm).
  * @param length Log length without trim, in feet (m).
  * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
  * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
@@ -142,8 +142,8 @@ export function sawYield(
  * @returns A table of X, Y, piece and grain (quarter, rift or flat), the pith at 0, 0; #N/A parts one outline from the next.
  */
 export function sawLayout(
-  smallEnd: any[][],
-  largeEnd: any[][],
+  small_end: any[][],
+  large_end: any[][],
   length: any[][],
   boards: any[][],
   kerf: any,
@@ -154,7 +154,7 @@ export function sawLayout(
   return answered(() => {
     const system = unitSystem(units);
     const header = [`X ${system.diameter.name}`, `Y ${system.diameter.name}`, "Piece", "Grain"];
-    const plan = plannedOrder({ smallEnd, largeEnd, length, boards, kerf, pattern, mill, units });
+    const plan = plannedOrder({ smallEnd: small_end, largeEnd: large_end, length, boards, kerf, pattern, mill, units });
     return spilled(header, plan ? layoutRows(plan, system) : [["No log yet"]]);
   });
 }

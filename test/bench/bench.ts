@@ -4,7 +4,6 @@ import { pageRatios } from "./page";
 import { printed } from "./ratio";
 import { sawingRatios } from "./sawing";
 import { sizes } from "./sizes";
-import { standSummaryRatios } from "./standSummary";
 import { standTableRatios } from "./standTables";
 import { stemVolumeRatios } from "./stemVolume";
 import { threeRulesRatios } from "./tallyThreeRules";
@@ -18,7 +17,6 @@ for (const measure of [
   threeRulesRatios,
   treeVolumeRatios,
   stemVolumeRatios,
-  standSummaryRatios,
   standTableRatios,
   sawingRatios,
   pageRatios,
