@@ -166,6 +166,7 @@ export const out = {
   logRules: "Out_Log_Rules",
   scaleSheet: "Out_Scale_Sheet",
   rules: "Out_Rules",
+  logNames: "Out_Log_Names",
   logsByRule: "Out_Logs_By_Rule",
   working: "Out_Working",
   boards: "Out_Boards",

@@ -1,3 +1,5 @@
+import type { KnownSpecies } from "../tally/tallyTree";
+
 /** What lines of every kind are made of: words parted by spaces or commas, numbers as people write them, a note. */
 
 /** A note starts at a slash with nothing in front of it, so that 3/10 stays a fraction. */
@@ -9,13 +11,8 @@ export function splitNote(text: string): { readonly words: string[]; readonly no
   };
 }
 
-export interface Named {
-  readonly code: string;
-  readonly name: string;
-}
-
 /** Takes the words of a species off the front: a known code or name, or else one word; undefined when there is none. */
-export function takeSpecies(words: string[], known: readonly Named[], isMark: RegExp): string | undefined {
+export function takeSpecies(words: string[], known: readonly KnownSpecies[], isMark: RegExp): string | undefined {
   for (let taken = Math.min(words.length, MOST_WORDS_IN_A_NAME); taken > 0; taken -= 1) {
     const said = plain(words.slice(0, taken).join(" "));
     const found = known.find(({ code, name }) => plain(code) === said || plain(name) === said);

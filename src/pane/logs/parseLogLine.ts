@@ -1,9 +1,10 @@
 import type { ParsedEntry } from "../entry/entryKind";
-import { splitNote, takeMark, takeNumber, takeSpecies, type Named } from "../entry/lineWords";
+import { splitNote, takeMark, takeNumber, takeSpecies } from "../entry/lineWords";
+import type { KnownSpecies } from "../tally/tallyTree";
 import type { LogLine } from "./logLine";
 
 export interface LogContext {
-  readonly species: readonly Named[];
+  readonly species: readonly KnownSpecies[];
   /** The species of the line before, which a line that starts with a number repeats. */
   readonly lastSpecies?: string | undefined;
 }

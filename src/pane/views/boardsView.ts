@@ -70,12 +70,15 @@ export function boardsView(pane: Pane) {
     </div>
     ${
       parts.length > 0
-        ? dataTable(
-            "Tally by size, of the measures as given",
-            ["Size, in x in x ft", "Pieces", "Board feet"],
-            [...parts]
-              .sort((one, other) => other.boardFeet - one.boardFeet)
-              .map(({ name, pieces, boardFeet }) => [name, figure(pieces), figure(boardFeet, 1)]),
+        ? section(
+            "Tally by size",
+            dataTable(
+              "Pieces and board feet by size, of the measures as given",
+              ["Size, in x in x ft", "Pieces", "Board feet"],
+              [...parts]
+                .sort((one, other) => other.boardFeet - one.boardFeet)
+                .map(({ name, pieces, boardFeet }) => [name, figure(pieces), figure(boardFeet, 1)]),
+            ),
           )
         : nothing
     }

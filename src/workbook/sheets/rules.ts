@@ -25,6 +25,7 @@ const ALL = PICKED + 4;
 /** The same log under every rule: by diameter, for the picked log, and for all logs of the scale sheet. */
 export function rulesSheet(): SheetPlan {
   const diameters = `$A$${FIRST + 1}:$A$${FIRST + RULE_DIAMETERS.length}`;
+  const numbers = column(LOGS, log.log);
   const sideBySide = (...measures: readonly string[]) => call("LOGSCALERULES", ...measures, named.rulesShown);
 
   return sheetPlan({
@@ -62,7 +63,7 @@ export function rulesSheet(): SheetPlan {
       ),
       across(`A${ALL + 1}`, "Computed", ["All logs", ...totals((range) => `SUMIF(${range},">0")`)], formats.volume),
       across(`A${ALL + 2}`, "Computed", ["Logs with a value", ...totals((range) => `COUNT(${range})`)], formats.whole),
-      across(`A${ALL + 3}`, "Heading", ["Log by log, in their order"]),
+      across(`A${ALL + 3}`, "Heading", ["Log"]),
     ],
     names: [
       { name: named.rulesLength, at: "B4" },
@@ -100,6 +101,14 @@ export function rulesSheet(): SheetPlan {
         headings: usualRules.rules.length,
         headingLines: 3,
         formats: ANSWERS,
+      },
+      {
+        name: out.logNames,
+        at: `A${ALL + 4}`,
+        formula: `=IF(${numbers}="","",${numbers})`,
+        rows: LAST_ROW - ALL - 4,
+        columns: 1,
+        headings: 0,
       },
       {
         name: out.logsByRule,

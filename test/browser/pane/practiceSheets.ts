@@ -1,5 +1,5 @@
 import { demoContent } from "../../../src/demo/demoWorkbook";
-import { plot, tree } from "../../../src/workbook/tables";
+import { log, plot, tree } from "../../../src/workbook/tables";
 import { workbookPlan } from "../../../src/workbook/workbookPlan";
 
 /** The invented woodlot in the middle of its tally, with slips of the kind that the checks are there to catch. */
@@ -19,6 +19,7 @@ export const practiceSheets = () =>
       { [tree.plot]: 9, [tree.species]: "ro", [tree.dbh]: 14.3, [tree.logs]: 2.5, [tree.count]: 1 },
       { [tree.plot]: 9, [tree.species]: "sm", [tree.dbh]: 11.8, [tree.logs]: null, [tree.count]: 1 },
     ],
+    logs: demoContent.logs.map((row, place) => ({ ...row, ...(place === 3 && { [log.deduction]: 0.15 }) })),
     plots: demoContent.plots.map((row, place) => ({
       ...row,
       [plot.visited]: place < 8 ? "Yes" : place === 11 ? null : "No",

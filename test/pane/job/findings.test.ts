@@ -35,6 +35,11 @@ describe("what the Check columns say", () => {
     ]);
   });
 
+  it("asks about 0.15 typed for 15 percent off a log", async () => {
+    const odd = (await practice()).find(({ where }) => where === "Log 4");
+    expect(odd?.says).toContain("type 15 for 15 percent");
+  });
+
   it("asks of a point without trees whether it is empty or not visited yet", async () => {
     const [point] = await practice();
     expect(point?.fixes.map(({ label, changes }) => [label, changes[plot.visited], changes[plot.none]])).toEqual([

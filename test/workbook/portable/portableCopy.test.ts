@@ -48,7 +48,7 @@ describe("a portable copy", () => {
       "=WOODLOT.TREEVOLUME(Trees[[#This Row],[DBH in]],Trees[[#This Row],[Logs 16 ft]],Log_Rule,Form_Class,Units)",
     ]);
     expect(rows.filter(([, , what]) => what === "Out_Summary")).toHaveLength(1);
-    expect(rows).toContainEqual(["Log rule", "International 1/4"]);
+    expect(rows).toContainEqual(["Log rule of standing trees", "International 1/4"]);
     const told = rows.filter(([, , , formula]) => String(formula).startsWith("=")).length;
     const formulas = new Set(
       copied.flatMap(({ name, cells }) => cells.flat().flatMap(({ formula }) => (formula ? [name + formula] : []))),
