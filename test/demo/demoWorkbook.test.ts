@@ -183,7 +183,10 @@ describe("the demo's answers", () => {
       boardsSawn.reduce(
         (sum, row) =>
           sum +
-          (Number(row[sawn.thickness]) * Number(row[sawn.width]) * Number(row[sawn.length]) * Number(row[sawn.pieces])) /
+          (Number(row[sawn.thickness]) *
+            Number(row[sawn.width]) *
+            Number(row[sawn.length]) *
+            Number(row[sawn.pieces])) /
             12,
         0,
       ),
@@ -194,7 +197,14 @@ describe("the demo's answers", () => {
   });
 
   it("sets the rules side by side at every diameter of the sheet Rules", () => {
-    expect(isClean(logScaleRules(RULE_DIAMETERS.map((one) => [one]), [[RULE_LENGTH]]))).toBe(true);
+    expect(
+      isClean(
+        logScaleRules(
+          RULE_DIAMETERS.map((one) => [one]),
+          [[RULE_LENGTH]],
+        ),
+      ),
+    ).toBe(true);
   });
 
   it("compares the three ways in the places that the sheet Compare reads", () => {

@@ -149,7 +149,19 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
 
   it("says a caution in words on every sheet that shows an estimate", () => {
     const lines = cautions.map(({ line }) => line);
-    for (const name of ["Start", "Stand", "Stand table", "Stock table", "Logs", "Rules", "Working", "Boards", "Sawing", "Compare", "Prices"]) {
+    for (const name of [
+      "Start",
+      "Stand",
+      "Stand table",
+      "Stock table",
+      "Logs",
+      "Rules",
+      "Working",
+      "Boards",
+      "Sawing",
+      "Compare",
+      "Prices",
+    ]) {
       const texts = plans.find((plan) => plan.name === name)?.blocks.flatMap(({ cells }) => cells.flat());
       expect(texts?.filter((text) => lines.includes(text as string)).length, name).toBeGreaterThan(0);
     }

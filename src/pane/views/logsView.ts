@@ -6,18 +6,18 @@ import { actionButton } from "../components/actionButton";
 import { choiceField } from "../components/choiceField";
 import { emptyState } from "../components/emptyState";
 import { message } from "../components/message";
-import { section } from "../components/section";
 import { onEntryKey } from "../entry/onEntryKey";
 import { figure } from "../figures";
 import type { Job } from "../job/job";
 import { isShare, logDoubt } from "../logs/logDoubt";
 import type { LogLine } from "../logs/logLine";
-import { scaleOrWhy, sheetTotal, totalsByRule, type RuleTotal } from "../logs/scaleFigures";
+import { scaleOrWhy, sheetTotal } from "../logs/scaleFigures";
 import type { MeasuredLog } from "../logs/scaledBy";
 import type { Pane } from "../pane";
 import { cautionOn } from "./cautionOn";
 import { entryBox } from "./entryBox";
 import { checked, entryKeys, entryList, heldBack } from "./entryList";
+import { lacking, otherRules } from "./otherRules";
 
 const BOX = "logs-line";
 
@@ -119,7 +119,6 @@ function total(logs: readonly MeasuredLog[], { scale }: Job) {
 }
 
 const counted = (logs: number) => `${logs} ${logs === 1 ? "log" : "logs"}`;
-const lacking = ({ without }: RuleTotal) => (without > 0 ? `, ${without} without a value` : "");
 
 /** Net scale and check of a log, as the sheet has them. */
 function saidOfLog({ logs }: Job, row: number) {
@@ -131,33 +130,6 @@ function saidOfLog({ logs }: Job, row: number) {
       : html`<span class="volume"> · gross ${figure(saved.gross ?? saved.net)}, net ${figure(saved.net)} bf</span>`
   }
   ${checked(saved.check)}`;
-}
-
-/** The same logs under the other rules, with the finding first. */
-function otherRules(pane: Pane, logs: readonly MeasuredLog[], { scale }: Job) {
-  const totals = totalsByRule(logs, scale);
-  return section(
-    "Same logs under other rules",
-    html`<p class="meaning">${finding(totals)}</p>
-      <dl class="totals">
-        ${totals.map(
-          (one) =>
-            html`<div class=${one.rule.title === scale.rule ? "chosen" : ""}>
-              <dt>${one.rule.title}${one.rule.title === scale.rule ? " (this sheet)" : ""}</dt>
-              <dd>${figure(one.net)} bf${lacking(one)}</dd>
-            </div>`,
-        )}
-      </dl>
-      <p class="hint">A price per MBF belongs to its rule: compare offers in dollars for the same logs.</p>
-      ${actionButton({ label: "Compare rules", onPress: () => pane.go("rules") })}`,
-  );
-}
-
-function finding(totals: readonly RuleTotal[]): string {
-  const full = totals.filter(({ without, net }) => without === 0 && net > 0).sort((one, other) => one.net - other.net);
-  const [least, most] = [full[0], full.at(-1)];
-  if (!least || !most || least === most) return "Not every rule has a value for each of these logs.";
-  return `From ${figure(least.net)} bf by ${least.rule.title} to ${figure(most.net)} by ${most.rule.title}: ${figure(100 * (most.net / least.net - 1))} % more for the same wood.`;
 }
 
 function undo(pane: Pane): void {
