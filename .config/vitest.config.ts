@@ -6,7 +6,7 @@ export default defineConfig({
   root: new URL("..", import.meta.url).pathname,
   test: {
     reporters: ["default", plainCount],
-    setupFiles: ["test/support/customFunctions.ts"],
+    setupFiles: ["test/support/customFunctions.ts", "test/support/propertySeed.ts"],
     maxWorkers: 2,
     projects: [
       { extends: true, test: { name: "fast", include: ["test/**/*.test.ts"], exclude: ["test/browser/**"] } },

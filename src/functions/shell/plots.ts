@@ -32,7 +32,7 @@ export function plotList(given: unknown): PlotList {
     const cell = list.at(row);
     if (isNothing(cell)) continue;
     if (known.placeOf(String(cell)) !== undefined)
-      throw new InvalidInput(`Plot ${String(cell).slice(0, 60)} is in the plot list twice.`);
+      throw new InvalidInput(`Plot ${spoken(cell)} is in the plot list twice.`);
     known.add(String(cell));
     cells.push(typeof cell === "number" ? cell : String(cell).trim());
     rows.push(row);

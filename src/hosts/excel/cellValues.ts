@@ -3,12 +3,16 @@ import type { CellValue, PlannedCell } from "../../workbook/plan";
 /** What Excel would take for a formula or a date if a person typed it, though it is meant as text. */
 const READ_OTHERWISE = /^['=+\-@]|^\d+[/-]\d+/;
 
+/** The number format of cells that keep whatever is typed as text. */
+const TEXT = "@";
+
 /**
  * A value as Office.js takes it: a blank is "", because null would leave the cell as it is. A text that Excel would
- * read as something else stands behind an apostrophe, which is not shown; so a note can never become a formula.
+ * read as something else stands behind an apostrophe, which is not shown, so that it can never become a formula; in a
+ * cell formatted as text it is safe, and an apostrophe would show.
  */
-export function toExcel(value: CellValue | undefined): string | number | boolean {
-  if (typeof value === "string" && READ_OTHERWISE.test(value)) return `'${value}`;
+export function toExcel(value: CellValue | undefined, format: unknown = "General"): string | number | boolean {
+  if (typeof value === "string" && format !== TEXT && READ_OTHERWISE.test(value)) return `'${value}`;
   return value ?? "";
 }
 

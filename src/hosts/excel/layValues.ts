@@ -74,7 +74,9 @@ function layTable(sheet: Excel.Worksheet, table: TablePlan): void {
   );
 
   const headings = table.columns.map(({ heading }) => heading);
-  const body = Array.from({ length: rows - 1 }, (_, i) => headings.map((heading) => toExcel(table.rows[i]?.[heading])));
+  const body = Array.from({ length: rows - 1 }, (_, i) =>
+    headings.map((heading, c) => toExcel(table.rows[i]?.[heading], formats[c])),
+  );
   range.values = [headings, ...body];
 
   const added = sheet.tables.add(addressOn(row, column, rows, columns), true);

@@ -17,10 +17,11 @@ export const nameVerbs: NameVerbs = {
 
   writeNames: (values) =>
     excelRun(async (context) => {
-      const cells = await rangesOf(context, Object.keys(values));
+      const cells = (await rangesOf(context, Object.keys(values))).map((range) => range.load("numberFormat"));
+      await context.sync();
       Object.values(values).forEach((value, i) => {
         const cell = cells[i];
-        if (cell) cell.values = [[toExcel(value)]];
+        if (cell) cell.values = [[toExcel(value, cell.numberFormat[0]?.[0])]];
       });
       await context.sync();
     }),

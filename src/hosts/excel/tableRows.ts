@@ -15,6 +15,7 @@ export function rowsToAppend(
   headings: readonly string[],
   firstRow: readonly unknown[],
   rows: readonly TableRow[],
+  formats: readonly unknown[] = [],
 ): (string | number | boolean)[][] {
   for (const heading of rows.flatMap((row) => Object.keys(row))) {
     if (!headings.includes(heading)) throw missingColumn(table, heading);
@@ -22,7 +23,7 @@ export function rowsToAppend(
   return rows.map((row) =>
     headings.map((heading, i) => {
       const formula = firstRow[i];
-      return isFormula(formula) ? formula : toExcel(row[heading]);
+      return isFormula(formula) ? formula : toExcel(row[heading], formats[i]);
     }),
   );
 }

@@ -27,8 +27,8 @@ export const tableVerbs: TableVerbs = {
 
   appendRows: (name, rows) =>
     withTable(name, async (table, context) => {
-      const { headings, firstRow, formulas, count } = await look(table, context);
-      const [first, ...rest] = rowsToAppend(name, headings, formulas, rows);
+      const { headings, firstRow, formulas, formats, count } = await look(table, context);
+      const [first, ...rest] = rowsToAppend(name, headings, formulas, rows, formats);
       if (!first) return;
       const fillsBlank = count === 1 && isBlankRow(formulas);
       if (fillsBlank) firstRow.formulas = [first];
@@ -39,13 +39,13 @@ export const tableVerbs: TableVerbs = {
 
   updateRow: (name, row, changes) =>
     withTable(name, async (table, context) => {
-      const { headings, count } = await look(table, context);
+      const { headings, formats, count } = await look(table, context);
       if (row >= count) throw missingRow(name, row);
       const body = table.getDataBodyRange();
       for (const [heading, value] of Object.entries(changes)) {
         const column = headings.indexOf(heading);
         if (column < 0) throw missingColumn(name, heading);
-        body.getCell(row, column).values = [[toExcel(value)]];
+        body.getCell(row, column).values = [[toExcel(value, formats[column])]];
       }
       await context.sync();
     }),
@@ -64,13 +64,14 @@ export const tableVerbs: TableVerbs = {
 /** What every change of a table has to know, in one round trip. */
 async function look(table: Excel.Table, context: Excel.RequestContext) {
   const header = table.getHeaderRowRange().load("values");
-  const firstRow = table.getHeaderRowRange().getOffsetRange(1, 0).load("formulas");
+  const firstRow = table.getHeaderRowRange().getOffsetRange(1, 0).load("formulas,numberFormat");
   const body = table.getDataBodyRange().load("rowCount");
   await context.sync();
   return {
     headings: textsOf(header),
     firstRow,
     formulas: (firstRow.formulas[0] ?? []) as unknown[],
+    formats: (firstRow.numberFormat[0] ?? []) as unknown[],
     count: body.rowCount,
   };
 }

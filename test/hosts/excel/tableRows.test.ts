@@ -6,7 +6,7 @@ describe("cells on their way in and out", () => {
   it("takes a blank for null both ways, and keeps false and 0", () => {
     expect(["", null, undefined].map(fromExcel)).toEqual([null, null, null]);
     expect([0, false, "#N/A", 14.3].map(fromExcel)).toEqual([0, false, "#N/A", 14.3]);
-    expect([null, undefined, 0, false].map(toExcel)).toEqual(["", "", 0, false]);
+    expect([null, undefined, 0, false].map((value) => toExcel(value))).toEqual(["", "", 0, false]);
   });
 
   it.each(["=1+1", "+A1", "-B2", "@now", "5/4", "1-2", "'quoted"])(
@@ -16,8 +16,12 @@ describe("cells on their way in and out", () => {
     },
   );
 
+  it("writes a text as it is where the cell keeps text anyway", () => {
+    expect(toExcel("1/8 in off", "@")).toBe("1/8 in off");
+  });
+
   it("leaves a plain text and a number as they are", () => {
-    expect(["red oak", "7", "14.3", 7].map(toExcel)).toEqual(["red oak", "7", "14.3", 7]);
+    expect(["red oak", "7", "14.3", 7].map((value) => toExcel(value))).toEqual(["red oak", "7", "14.3", 7]);
   });
 
   it("writes formulas as they are and makes ragged rows even", () => {
