@@ -17,6 +17,7 @@ import {
   SetRangeValuesMutation,
 } from "@univerjs/sheets";
 import { filter, firstValueFrom, Subject, timeout } from "rxjs";
+import { Spills } from "./spills";
 import type { Spreadsheet } from "./spreadsheet";
 
 const LONGEST_CALCULATION_MS = 120_000;
@@ -29,12 +30,14 @@ export class Calculation {
   private awaited = false;
   private running = false;
   private readonly turned = new Subject<void>();
+  private readonly spills: Spills;
 
   constructor(
     private readonly spreadsheet: Spreadsheet,
     /** Is called when rows, columns or blocks moved, so that what was noted by cell no longer holds. */
     private readonly cellsMoved: () => void,
   ) {
+    this.spills = new Spills(spreadsheet);
     spreadsheet.api.onCommandExecuted((command, options) => this.follow(command, options));
   }
 
@@ -68,6 +71,7 @@ export class Calculation {
       this.running = true;
     } else if (id === SetFormulaCalculationNotificationMutation.id && isEnd(params)) {
       this.running = false;
+      this.followSpills();
       this.turned.next();
     }
     this.forgetParses(id, params);
@@ -75,6 +79,30 @@ export class Calculation {
     if (id === SetRangeValuesMutation.id && options?.onlyLocal) return;
     if (id === SetRangeValuesMutation.id && !changesContent(params)) return;
     if (this.spreadsheet.injector.get(IActiveDirtyManagerService).get(id)) this.awaited = true;
+  }
+
+  /** Lets the formulas that look into changed spills be calculated too, and those that look into theirs, until all rest. */
+  private followSpills(): void {
+    if (this.awaited) return;
+    const dirtyRanges = this.spills.changed();
+    if (dirtyRanges.length === 0) return;
+    this.awaited = true;
+    setTimeout(() => {
+      this.spreadsheet.api.syncExecuteCommand(
+        SetFormulaCalculationStartMutation.id,
+        {
+          options: null,
+          forceCalculation: false,
+          dirtyRanges,
+          dirtyNameMap: {},
+          dirtyDefinedNameMap: {},
+          dirtyUnitFeatureMap: {},
+          dirtyUnitOtherFormulaMap: {},
+          clearDependencyTreeCache: {},
+        },
+        { onlyLocal: true },
+      );
+    });
   }
 
   /**

@@ -40,7 +40,8 @@ export class Workbooks {
     const { api } = this.spreadsheet;
     const before = api.getActiveWorkbook();
     this.opened += 1;
-    api.createWorkbook({ name: "Woodlot", ...data, id: `workbook-${this.opened}` });
+    // The grid goes on working in what it is given, so it gets a copy: the empty workbook must stay empty.
+    api.createWorkbook({ name: "Woodlot", ...structuredClone(data), id: `workbook-${this.opened}` });
     if (before) api.disposeUnit(before.getId());
   }
 }
