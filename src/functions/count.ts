@@ -20,7 +20,7 @@ export enum CountUnits {
  * @customfunction COUNTMEASURE
  * @param plot Point of each row: name or number.
  * @param counted_trees Trees that the row stands for: number of trees. Blank on a measured tree: 1; on any other row: none.
- * @param plots Every point that was visited, those without trees too: names or numbers.
+ * @param plots Every point that was visited, those without trees too: names, or numbers other than 0.
  * @param baf Basal area factor, in square feet per acre (m2 per ha): one value, or one for each point.
  * @param volume Volume of each measured tree, in any one unit such as board feet; blank on a row of counted trees.
  * @param tree_basal_area Basal area of each measured tree, in square feet (m2); blank on a row of counted trees.

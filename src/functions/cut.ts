@@ -34,7 +34,7 @@ export enum CutUnits {
  * @param plot Plot of each tallied tree: name or number.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param take Whether the tree is to be cut: Yes or No. Blank: No.
- * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
  * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [volume] Volume of each tree, in any one unit such as board feet. Left out: no volume.

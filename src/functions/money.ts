@@ -1,4 +1,5 @@
 import { textOf } from "../core/basis/choices";
+import { InvalidInput } from "../core/basis/problem";
 import { dollars, dollarsPerMbf } from "../core/basis/units";
 import { breakEvenPrice as breakEven } from "../core/value/breakEvenPrice";
 import { compareWays as compare, type Way } from "../core/value/compareWays";
@@ -23,8 +24,8 @@ const GAIN_OR_LOSS = { unit: "$", low: -1e10, high: 1e10 };
  * @param volume Estimated volume, in MBF (thousand board feet).
  * @param margin Margin of error of the volume, plus or minus, in MBF.
  * @param price Price, in $ per MBF of the same log rule.
- * @param [price_low] Lowest price to expect, in $ per MBF. Left out: the price.
- * @param [price_high] Highest price to expect, in $ per MBF. Left out: the price.
+ * @param [price_low] Lowest price to expect, in $ per MBF. 0 or left out: the price.
+ * @param [price_high] Highest price to expect, in $ per MBF. 0 or left out: the price.
  * @returns One row: value, low (low volume at the low price, never below 0) and high (high volume at the high price), in $.
  */
 export function valueRange(volume: any, margin: any, price: any, price_low?: any, price_high?: any): any[][] {
@@ -124,6 +125,9 @@ function waysIn(names: unknown, values: unknown, lows: unknown, highs: unknown):
     bad.guard(row, () => {
       const amount = (list: Column) => dollars(numberAt(list, row, GAIN_OR_LOSS, 0));
       const [likely, least, most] = [amount(value), amount(low), amount(high)];
+      if ((least === 0) !== (most === 0) && (likely < least || likely > most)) {
+        throw new InvalidInput(`give "${title.slice(0, 60)}" both a low and a high, or neither.`);
+      }
       const hasRange = least !== 0 || most !== 0;
       ways.push({ name: title, value: likely, low: hasRange ? least : likely, high: hasRange ? most : likely });
     });

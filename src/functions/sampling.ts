@@ -31,7 +31,7 @@ export function plotsNeeded(cv_pct: any, error_pct: any, confidence_pct?: any, p
 /**
  * Margin of error of the mean of your plots: the mean lies within this much, give or take.
  * @customfunction MARGINOFERROR
- * @param values What each plot says, one number a plot, in any one unit; a blank counts as 0, a plot without trees.
+ * @param values What each plot says, one number a plot, in any one unit; a blank between others counts as 0, a plot without trees; type 0 for an empty plot at the end.
  * @param [confidence_pct] Confidence, in percent. Left out: 95.
  * @returns Half the width of the interval, in the unit of the values.
  */
@@ -42,7 +42,7 @@ export function marginOfError(values: any[][], confidence_pct?: any): number {
 /**
  * Margin of error of the mean of your plots, in percent of the mean.
  * @customfunction MARGINPERCENT
- * @param values What each plot says, one number a plot, in any one unit; a blank counts as 0, a plot without trees.
+ * @param values What each plot says, one number a plot, in any one unit; a blank between others counts as 0, a plot without trees; type 0 for an empty plot at the end.
  * @param [confidence_pct] Confidence, in percent. Left out: 95.
  * @returns Percent of the mean.
  */
@@ -57,7 +57,7 @@ export function marginPercent(values: any[][], confidence_pct?: any): number {
 /**
  * How many further plots would bring the margin of error down to what you want.
  * @customfunction MOREPLOTS
- * @param values What each plot taken so far says, one number a plot, in any one unit; a blank counts as 0, a plot without trees.
+ * @param values What each plot taken so far says, one number a plot, in any one unit; a blank between others counts as 0, a plot without trees; type 0 for an empty plot at the end.
  * @param error_pct Margin of error that you want, in percent of the mean.
  * @param [confidence_pct] Confidence, in percent. Left out: 95.
  * @returns Number of further plots; 0 when you have enough.

@@ -1,4 +1,4 @@
-import { chosen } from "../core/basis/choices";
+import { chosen, textOf } from "../core/basis/choices";
 import { acres as inAcres, inches } from "../core/basis/units";
 import { samplingMethods } from "../core/cruise/methods";
 import { quadraticMeanDiameter } from "../core/cruise/quadraticMeanDiameter";
@@ -73,7 +73,7 @@ export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any
  * @customfunction STANDSUMMARY
  * @param plot Plot of each tallied tree: name or number.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
- * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
  * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [volume] Volume of each tree, in any one unit such as board feet. Left out: no volume.
@@ -109,7 +109,7 @@ export function standSummary(
  * @param plot Plot of each tallied tree: name or number.
  * @param species Species of each tree: your own code or name.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
- * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
  * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [class_width] Width of a diameter class, in inches (cm); a 2-inch class 12 holds 11.0 to under 13.0. Left out: 2 in (5 cm).
@@ -142,7 +142,7 @@ export function standTable(
  * @param species Species of each tree: your own code or name.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet.
- * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
  * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [class_width] Width of a diameter class, in inches (cm); a 2-inch class 12 holds 11.0 to under 13.0. Left out: 2 in (5 cm).
@@ -176,7 +176,7 @@ export function stockTable(
  * @param species Species of each tree: your own code or name.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet; blank for none.
- * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
  * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
@@ -209,7 +209,7 @@ export function speciesTable(
  * @param plot Plot of each tallied tree: name or number.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet; blank for none.
- * @param plots Every plot that was visited, those without trees too: names or numbers.
+ * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
  * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
@@ -258,14 +258,15 @@ export function qmd(dbh: any[][], weight?: any[][], units?: StandUnits): number 
  */
 export function tractTotal(per_acre: any, margin: any, acres: any, acres_margin?: any): any[][] {
   return answered(() => {
-    const tract = inAcres(oneNumber(acres, "Acres", { unit: "ac", low: 0.01, high: 1e7 }));
+    const tract = inAcres(oneNumber(acres, "Acres", { unit: "ac (ha)", low: 0.01, high: 1e7 }));
     const amount = oneNumber(per_acre, "Amount per acre", { unit: "", low: 0 }, 0);
-    if (asCells(margin)[0]?.[0] === NOT_APPLICABLE) return [[amount * tract, ...Array<string>(3).fill(NOT_APPLICABLE)]];
+    if (textOf(asCells(margin)[0]?.[0]).toLowerCase() === NOT_APPLICABLE)
+      return [[amount * tract, ...Array<string>(3).fill(NOT_APPLICABLE)]];
     const total = totalOfTract(
       amount,
       oneNumber(margin, "Margin", { unit: "", low: 0 }, 0),
       tract,
-      inAcres(oneNumber(acres_margin, "Margin of the acres", { unit: "ac", low: 0, high: 1e7 }, 0)),
+      inAcres(oneNumber(acres_margin, "Margin of the acres", { unit: "ac (ha)", low: 0, high: 1e7 }, 0)),
     );
     return [[total.value, total.margin, total.low, total.high]];
   });
@@ -278,7 +279,7 @@ export function tractTotal(per_acre: any, margin: any, acres: any, acres_margin?
  * @param species Species of each tree: your own code or name.
  * @param dbh Diameter at breast height of each tree, in inches.
  * @param logs Height of each tree, in 16-foot logs and half logs.
- * @param plots Every plot that was visited: names or numbers.
+ * @param plots Every plot that was visited: names, or numbers other than 0.
  * @param species_list Every species of your list: codes or names.
  * @param [dbh_min] Least diameter that belongs in the tally, in inches. Left out: 1.
  * @param [dbh_max] Largest diameter to expect, in inches. Left out: 60.

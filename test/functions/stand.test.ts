@@ -55,7 +55,7 @@ describe("TRACTTOTAL", () => {
 
   it("asks for acres", () => {
     expect(errorOf(() => tractTotal(8071, 1779, ""))?.message).toBe(
-      "Acres needs a number in ac, but the cell is blank.",
+      "Acres needs a number in ac (ha), but the cell is blank.",
     );
     expect(errorOf(() => tractTotal(8071, -1, 32))).toMatchObject({ code: "#VALUE!" });
   });

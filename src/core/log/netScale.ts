@@ -17,5 +17,5 @@ import { asTheRuleDoes } from "./scaleRounding";
 export function netScale(rule: LogRule, gross: BoardFeet, deduction: Percent, rounding = asTheRuleDoes): BoardFeet {
   if (deduction === 0) return gross;
   requireDeduction(deduction);
-  return rounding.apply(rule, boardFeet(gross * (1 - deduction / 100)));
+  return rounding.apply(rule, boardFeet((gross * (100 - deduction)) / 100));
 }

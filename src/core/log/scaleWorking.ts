@@ -74,9 +74,9 @@ const asRuleHasIt = (rule: LogRule, log: ScaledLog): Step => ({
 });
 
 function deducted(rule: LogRule, gross: BoardFeet, deduction: Percent, rounding: ScaleRounding): Step[] {
-  const left = boardFeet(gross * (1 - deduction / 100));
+  const left = boardFeet((gross * (100 - deduction)) / 100);
   const less: Step = {
-    sum: sum`${gross} * (1 - ${deduction} / 100)`,
+    sum: sum`${gross} * (100 - ${deduction}) / 100`,
     meaning: "Less the deduction for defect",
     value: left,
     unit: "bf",

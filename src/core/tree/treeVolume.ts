@@ -107,8 +107,18 @@ export const sources: readonly Source[] = [
     author: "C. Mesavage and J. W. Girard",
     year: "1946",
     title: "Tables for estimating board-foot volume of timber",
-    where: "form class 78, Scribner and International 1/4-inch, as reprinted in the Service Forester's Handbook",
+    where:
+      "form class 78, Scribner; International 1/4-inch at 10 to 12 in, as reprinted in the Service Forester's Handbook",
     url: "https://handbook.sref.info/doku.php?id=tree_volume_tables",
+    standing: "read",
+  },
+  {
+    author: "University of Florida, School of Forest Resources and Conservation Extension",
+    year: "n.d.",
+    title: "4-H forestry, Tree Measurement, volume table",
+    where:
+      "International 1/4-inch, form class 78: 10 to 34 in, and 36 in by 1 and 1.5 logs; the page names neither rule nor class",
+    url: "http://www.sfrc.ufl.edu/extension/4h/tree_measurement/index.html",
     standing: "read",
   },
   {
@@ -123,7 +133,7 @@ export const sources: readonly Source[] = [
     author: "C. Mesavage and J. W. Girard",
     year: "1946",
     title: "Tables for estimating board-foot volume of timber",
-    where: "form classes 65 to 90; Doyle, form class 78",
+    where: "form classes 65 to 90; Doyle, form class 78; the rest of International 1/4-inch at 36 to 40 in",
     standing: "from memory",
   },
 ];

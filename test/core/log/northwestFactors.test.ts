@@ -45,7 +45,7 @@ describe("Scribner Decimal C by the factors", () => {
     [12, 41],
   ])("has no value for %f in x %f ft", (diameter, length) => {
     expect(() => scale(diameter, length)).toThrow(
-      `Scribner Decimal C, Northwest factors (from memory) as published has no value for ${diameter} in x ${length} ft.`,
+      `Scribner Decimal C by Northwest factors (from memory) as published has no value for ${diameter} in x ${length} ft.`,
     );
   });
 });

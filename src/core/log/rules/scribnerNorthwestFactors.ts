@@ -33,8 +33,13 @@ function entry(log: ScaledLog) {
  */
 export const scribnerNorthwestFactors: LogRule = {
   id: "scribnerNorthwestFactors",
-  title: "Scribner Decimal C, Northwest factors (from memory)",
-  aliases: ["Scribner Decimal C, Northwest factors", "Northwest factors", "Scribner Northwest"],
+  title: "Scribner Decimal C by Northwest factors (from memory)",
+  aliases: [
+    "Scribner Decimal C by Northwest factors",
+    "Scribner Decimal C, Northwest factors",
+    "Northwest factors",
+    "Scribner Northwest",
+  ],
   fromMemory: true,
   inMenus: false,
   sources: [
