@@ -2,6 +2,7 @@ import type { SawnBoard } from "./boards/boardLine";
 import { noEntries, type EntryState } from "./entry/entryState";
 import type { Comparison } from "./job/readComparison";
 import type { Job } from "./job/job";
+import type { SawingAnswers } from "./job/readSawing";
 import type { StandAnswers } from "./job/readStand";
 import type { NumberedLog } from "./logs/logLine";
 import { emptyPaste, type PasteState } from "./paste/pasteState";
@@ -42,6 +43,10 @@ export interface PaneState {
   readonly job: Job | "none" | undefined;
   readonly stand: StandAnswers | undefined;
   readonly comparison: Comparison | undefined;
+  /** The sheet Sawing; "none" when the workbook has no such sheet. */
+  readonly sawing: SawingAnswers | "none" | undefined;
+  /** The cut that is shown, counted from 0. */
+  readonly sawStep: number;
   /** Why the last thing asked for did not happen; "" when it did. */
   readonly problem: string;
   /** Why the workbook could not be read; "" once it could. */
@@ -72,6 +77,8 @@ export const firstState: PaneState = {
   job: undefined,
   stand: undefined,
   comparison: undefined,
+  sawing: undefined,
+  sawStep: 0,
   problem: "",
   unread: "",
   seen: [],

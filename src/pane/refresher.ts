@@ -2,6 +2,7 @@ import type { WorkbookHost } from "../workbook/host";
 import { readComparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import { readJob } from "./job/readJob";
+import { readSawing } from "./job/readSawing";
 import { readStand } from "./job/readStand";
 import type { PaneState } from "./paneState";
 import { sentence } from "./sentence";
@@ -28,6 +29,7 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       onJob(job);
       store.set({ stand: await readStand(host) });
       store.set({ comparison: await readComparison(host) });
+      store.set({ sawing: await readSawing(host) });
     } catch (problem) {
       store.set({ unread: sentence(problem) });
     }

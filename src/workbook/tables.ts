@@ -173,6 +173,7 @@ export const out = {
   boardOverrun: "Out_Board_Overrun",
   sawPlan: "Out_Saw_Plan",
   sawYield: "Out_Saw_Yield",
+  sawLayout: "Out_Saw_Layout",
   standing: "Out_Standing",
   asLogs: "Out_As_Logs",
   sawn: "Out_Sawn",

@@ -30,7 +30,10 @@ interface Looks {
 
 /** Opens the pane in a window of its own; a complaint of the page fails the test that asks for none. */
 async function open({ book = "practice", theme = "light", width = 320 }: Looks = {}) {
-  const context = await browser.newContext({ viewport: { width, height: 640 }, reducedMotion: "reduce" });
+  const context = await browser.newContext({
+    viewport: { width, height: 640 },
+    reducedMotion: "reduce",
+  });
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
@@ -180,7 +183,11 @@ describe("a scale sheet", () => {
     expect(await page.textContent("#logs-echo")).toContain("14 in, 16 ft: 100 bf, net 85 by Doyle");
     await page.keyboard.press("Enter");
     await expect.poll(async () => (await logRows(page)).length).toBe(before + 1);
-    expect((await logRows(page)).at(-1)).toMatchObject({ Log: 11, Species: "wo", "Deduction pct": 15 });
+    expect((await logRows(page)).at(-1)).toMatchObject({
+      Log: 11,
+      Species: "wo",
+      "Deduction pct": 15,
+    });
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("logs-line");
     await page.keyboard.press("Alt+u");
     expect(await page.inputValue("#logs-line")).toBe("wo 14 16.4 d15");
@@ -246,8 +253,74 @@ describe("a tally of boards", () => {
     await page.keyboard.press("Enter");
     await expect
       .poll(() => page.evaluate(() => window.harness.host.book.tables.get("Boards")?.rows.at(-1)))
-      .toMatchObject({ Log: 3, Species: "wo", "Thickness in": 1.25, "Width in": 6, "Length ft": 12, Pieces: 4 });
+      .toMatchObject({
+        Log: 3,
+        Species: "wo",
+        "Thickness in": 1.25,
+        "Width in": 6,
+        "Length ft": 12,
+        Pieces: 4,
+      });
     expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe("sawing a log", () => {
+  it("goes through the cuts by keyboard, marks the boards they free, and has them in a list", async () => {
+    const { page, complaints, close } = await open({ book: "demo" });
+    await show(page, "saw");
+    await page.waitForSelector(".end-view");
+    const said = async () => (await page.textContent(".cut-said"))?.replace(/\s+/g, " ").trim() ?? "";
+    const marked = () => page.locator(".end-view .marked text").allTextContents();
+    // The first cut of any pattern opens the log: it frees a slab and no board.
+    expect(await said()).toMatch(/^1 of \d+\. .*Head reading [\d.]+ in\. Frees slab\.$/);
+    expect(await marked()).toEqual([]);
+
+    await page.focus("#saw-cuts");
+    await page.keyboard.press("ArrowRight");
+    expect(await said()).toMatch(/^2 of \d+\./);
+    while ((await marked()).length === 0) await page.keyboard.press("ArrowDown");
+    expect(await marked()).toContain("1");
+    expect(await said()).toMatch(/Frees .*\(boards? 1/);
+    await page.keyboard.press("Home");
+    expect(await said()).toMatch(/^1 of/);
+    await page.keyboard.press("ArrowLeft");
+    expect(await said()).toMatch(/^1 of/);
+    await page.getByRole("button", { name: "Next cut" }).click();
+    expect(await said()).toMatch(/^2 of/);
+
+    await page.getByText("Read as a list").focus();
+    await page.keyboard.press("ArrowRight"); // outside the cuts a key is not theirs
+    expect(await said()).toMatch(/^2 of/);
+
+    await page.getByText("Read as a list").click();
+    const listed = await page.locator(".figures tbody tr").count();
+    expect(await said()).toContain(` of ${listed}.`);
+    expect(await page.locator(".end-view .board").count()).toBeGreaterThan(0);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("writes the log that is chosen to its cell, and starts from its first cut", async () => {
+    const { page, close } = await open({ book: "demo" });
+    await show(page, "saw");
+    await page.focus("#saw-cuts");
+    await page.keyboard.press("End");
+    await page.selectOption("#saw-log", "3");
+    await expect.poll(() => page.evaluate(() => window.harness.host.book.names.get("Picked_Log"))).toBe(3);
+    await expect.poll(() => page.getAttribute(".end-view", "aria-label")).toContain("End view of log 3");
+    expect(await page.textContent(".cut-said")).toMatch(/^\s*1 of/);
+    await close();
+  });
+
+  it("tells the sheet's error instead of a plan when there is none", async () => {
+    const { page, close } = await open({ book: "demo" });
+    await page.evaluate(() => window.harness.host.writeNames({ Kerf: -1 }));
+    await page.evaluate(() => window.harness.pane.refresh());
+    await show(page, "saw");
+    await page.getByText("The sheet Sawing shows #VALUE!").waitFor();
+    expect(await page.locator("#saw-cuts").count()).toBe(0);
     await close();
   });
 });
@@ -348,7 +421,11 @@ describe("the echo", () => {
       line.value = "yp 22 3";
       line.dispatchEvent(new Event("input", { bubbles: true }));
       await new Promise((resolve) => requestAnimationFrame(resolve));
-      return { after: performance.now() - began, said: echo.textContent, live: echo.getAttribute("aria-live") };
+      return {
+        after: performance.now() - began,
+        said: echo.textContent,
+        live: echo.getAttribute("aria-live"),
+      };
     });
     expect(took.said).toContain("yellow-poplar, 22 in, 3 logs");
     expect(took.live).toBe("polite");

@@ -26,6 +26,7 @@ import {
   TREES,
 } from "../../src/workbook/tables";
 import type { Calculation, MemoryBook } from "./memoryHost";
+import { sawingAnswers } from "./sawingCalculation";
 
 /** The workbook's own functions over a book in memory, so that the pane reads figures that follow the tally. */
 export const cruiseCalculation: Calculation = { row: computed, spill };
@@ -151,6 +152,7 @@ function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[
     return tractTotal(row[1], row[2], setting(book, named.acres), setting(book, named.acresMargin));
   };
   const answers: Readonly<Record<string, () => CellValue[][]>> = {
+    ...sawingAnswers(book),
     [out.summary]: summary,
     [out.harvest]: summary,
     [out.lumber]: summary,

@@ -1,9 +1,14 @@
 import { html } from "lit";
 
 /** The same figures as a chart, for reading: a table that opens below it. */
-export const dataTable = (caption: string, headings: readonly string[], rows: readonly (readonly string[])[]) =>
+export const dataTable = (
+  caption: string,
+  headings: readonly string[],
+  rows: readonly (readonly string[])[],
+  opens = "Read as a table",
+) =>
   html`<details class="figures">
-    <summary>Read as a table</summary>
+    <summary>${opens}</summary>
     <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
       <table>
         <caption>

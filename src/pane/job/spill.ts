@@ -6,14 +6,23 @@ export type Spill =
   | { readonly kind: "rows"; readonly rows: readonly (readonly CellValue[])[] }
   | { readonly kind: "none"; readonly because: string };
 
-/** Reads a spilled answer; an error cell and a missing name become a sentence, since one bad answer need not hide the rest. */
-export async function readAnswer(host: WorkbookHost, name: string): Promise<Spill> {
+/**
+ * Reads a spilled answer; an error cell and a missing name become a sentence, since one bad answer need not hide the rest.
+ *
+ * @param words what an error means here, where that differs from what it means on the sheet Stand
+ */
+export async function readAnswer(
+  host: WorkbookHost,
+  name: string,
+  words: Readonly<Record<string, string>> = {},
+): Promise<Spill> {
   try {
     const rows = await host.readSpill(name);
     const first = rows[0]?.[0];
     if (first === undefined || first === null || first === "")
       return { kind: "none", because: "The sheet has no answer yet." };
-    if (typeof first === "string" && first.startsWith("#")) return { kind: "none", because: sentenceFor(first) };
+    if (typeof first === "string" && first.startsWith("#"))
+      return { kind: "none", because: words[first] ?? sentenceFor(first) };
     return { kind: "rows", rows };
   } catch (problem) {
     if (problem instanceof HostProblem && problem.kind === "missing name")

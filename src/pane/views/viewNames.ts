@@ -8,6 +8,7 @@ export const viewTitles = {
   stand: "Stand",
   logs: "Scale logs",
   rules: "Log rules",
+  saw: "Saw a log",
   boards: "Boards",
   compare: "Compare",
   share: "Share",

@@ -8,6 +8,7 @@ import { logsView } from "./logsView";
 import { pasteView } from "./pasteView";
 import { planView } from "./planView";
 import { rulesView } from "./rulesView";
+import { sawView } from "./sawView";
 import { shareView } from "./shareView";
 import { standView } from "./standView";
 import { tallyView } from "./tallyView";
@@ -23,6 +24,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   stand: standView,
   logs: logsView,
   rules: rulesView,
+  saw: sawView,
   boards: boardsView,
   compare: compareView,
   share: shareView,

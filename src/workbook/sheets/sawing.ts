@@ -45,13 +45,22 @@ export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): Sh
       heading("A15", "Cut list, from the first cut to the board left on the bed", 6),
       heading("I4", "Boards you want, rough and green", 3),
       heading("M4", "What the mill can take", 4),
+      heading("R4", "End view, point by point", 4),
     ],
     names: [
       { name: named.pickedLog, at: "B5" },
       { name: named.pattern, at: "B9" },
     ],
     entryRules: [
-      { at: "B5", rule: { kind: "listOf", range: logNumbers, strict: false, message: "A log from the sheet Logs." } },
+      {
+        at: "B5",
+        rule: {
+          kind: "listOf",
+          range: logNumbers,
+          strict: false,
+          message: "A log from the sheet Logs.",
+        },
+      },
       {
         at: "B9",
         rule: {
@@ -73,7 +82,12 @@ export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): Sh
             format: formats.thickness,
             rule: asked(0.25, 12, "Inches as sawn; 1.25, not 5/4."),
           },
-          { heading: board.width, width: 12, format: formats.thickness, rule: asked(1, 40, "Inches.") },
+          {
+            heading: board.width,
+            width: 12,
+            format: formats.thickness,
+            rule: asked(1, 40, "Inches."),
+          },
           {
             heading: board.price,
             width: 16,
@@ -120,6 +134,16 @@ export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): Sh
         rows: LAST_ROW - 15,
         columns: 6,
         formats: [formats.whole, formats.general, formats.thickness, formats.general, formats.tenth, formats.cents],
+      },
+      {
+        name: out.sawLayout,
+        at: "R5",
+        // The gaps between outlines are #N/A for charts; on a sheet that is read and copied they are blanks. Why there
+        // is no plan at all, the cut list says.
+        formula: `=IFERROR(${call("SAWLAYOUT", ...order)},"")`,
+        rows: LAST_ROW - 4,
+        columns: 4,
+        formats: [formats.thickness, formats.thickness, formats.general, formats.general],
       },
     ],
   });

@@ -1,0 +1,67 @@
+import type { WorkbookHost } from "../../workbook/host";
+import { BOARD_SIZES, named, out } from "../../workbook/tables";
+import { endViewOf, type EndView } from "../sawing/endView";
+import { stepsOf, type SawStep } from "../sawing/sawSteps";
+import { number, text } from "./cells";
+import { readAnswer, type Spill } from "./spill";
+
+/** What the sheet Sawing says of the log that is picked there. */
+export interface SawingAnswers {
+  /** Its number, as text. */
+  readonly log: string;
+  readonly pattern: string;
+  readonly kerf: number | null;
+  /** Of diameters, boards and settings: in or cm. */
+  readonly unit: string;
+  readonly steps: readonly SawStep[];
+  /** Why there are no steps; "" when there are. */
+  readonly lacking: string;
+  readonly endView: EndView;
+  readonly gained: SawGain | undefined;
+}
+
+export interface SawGain {
+  readonly pieces: number;
+  readonly boardFeet: number;
+  /** Shares of the log's wood. [%] */
+  readonly lumber: number;
+  readonly sawdust: number;
+  readonly slab: number;
+}
+
+const words = {
+  "#N/A":
+    "The sheet Sawing shows #N/A: no board of the list fits this log, or the log does not fit the mill. Select the cell there and open its flag to read which.",
+  "#VALUE!":
+    "The sheet Sawing shows #VALUE!: the log, the boards, the kerf or the pattern cannot be used as they stand. Select the cell there and open its flag to read why.",
+};
+
+/** Reads the sheet Sawing; "none" when the workbook has no such sheet. */
+export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "none"> {
+  if (!(await host.hasTable(BOARD_SIZES))) return "none";
+  const settings = await host.readNames([named.pickedLog, named.pattern, named.kerf, named.units]);
+  const [plan, layout, gain] = await Promise.all([
+    readAnswer(host, out.sawPlan, words),
+    readAnswer(host, out.sawLayout, words),
+    readAnswer(host, out.sawYield, words),
+  ]);
+  const steps = stepsOf(rowsOf(plan));
+  return {
+    log: text(settings[named.pickedLog]),
+    pattern: text(settings[named.pattern]),
+    kerf: number(settings[named.kerf]),
+    unit: text(settings[named.units]).toLowerCase() === "metric" ? "cm" : "in",
+    steps,
+    lacking: steps.length > 0 ? "" : plan.kind === "none" ? plan.because : text(plan.rows[1]?.[0]),
+    endView: endViewOf(rowsOf(layout)),
+    gained: gainOf(gain),
+  };
+}
+
+const rowsOf = (spill: Spill) => (spill.kind === "rows" ? spill.rows.slice(1) : []);
+
+function gainOf(spill: Spill): SawGain | undefined {
+  const [pieces, boardFeet, , lumber, sawdust, slab] = (rowsOf(spill)[0] ?? []).map(number);
+  if (pieces == null || boardFeet == null || lumber == null || sawdust == null || slab == null) return undefined;
+  return { pieces, boardFeet, lumber, sawdust, slab };
+}

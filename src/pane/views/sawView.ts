@@ -1,0 +1,145 @@
+import { html, nothing } from "lit";
+import { SAWING } from "../../workbook/sheets/sawing";
+import { named } from "../../workbook/tables";
+import { actionButton } from "../components/actionButton";
+import { choiceField } from "../components/choiceField";
+import { dataTable } from "../components/dataTable";
+import { emptyState } from "../components/emptyState";
+import { endViewDrawing } from "../components/endViewDrawing";
+import { message } from "../components/message";
+import { waiting } from "../components/waiting";
+import { figure } from "../figures";
+import type { Job, SavedLog } from "../job/job";
+import type { SawGain, SawingAnswers } from "../job/readSawing";
+import type { Pane } from "../pane";
+import { sayStep } from "../sawing/sawSteps";
+import { cautionOn } from "./cautionOn";
+
+/** The cut list of one log, cut by cut in its end view, as the sheet Sawing has it. */
+export function sawView(pane: Pane) {
+  const { job, sawing } = pane.state;
+  if (job === undefined || job === "none" || sawing === "none") {
+    return emptyState(
+      "How a log is sawn will be here once there is a workbook with a sheet Sawing.",
+      actionButton({
+        label: "Plan the cruise",
+        kind: "main",
+        onPress: () => pane.go("plan"),
+      }),
+    );
+  }
+  if (!sawing) return pane.state.unread ? html`` : waiting("Reading the sheet Sawing");
+  return html`
+    ${logField(pane, job, sawing)}
+    ${sawing.lacking ? message({ kind: "note", text: sawing.lacking }) : plan(pane, sawing)}
+    <div class="actions">
+      ${actionButton({
+        label: "Go to Sawing",
+        onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet: SAWING, at: "B5" })),
+      })}
+    </div>
+    ${cautionOn(pane, "Sawing")}
+  `;
+}
+
+function logField(pane: Pane, { logs }: Job, { log, pattern, kerf, unit }: SawingAnswers) {
+  return choiceField({
+    id: "saw-log",
+    label: "Log to saw",
+    options: [
+      ...(logs.some(({ name }) => name === log)
+        ? []
+        : [
+            {
+              id: log,
+              title: log === "" ? "Choose a log" : `${log}, not on the sheet Logs`,
+            },
+          ]),
+      ...logs.filter(({ name }) => name !== "").map((one) => ({ id: one.name, title: titleOf(one) })),
+    ],
+    value: log,
+    hint: `Pattern: ${pattern || "not given"}; kerf: ${kerf === null ? "not given" : `${kerf} ${unit}`}. Both are changed on the sheets.`,
+    onChoose: (chosen) => void pick(pane, chosen),
+  });
+}
+
+const titleOf = ({ name, log: { smallEnd, length } }: SavedLog) => `${name}: ${smallEnd} in, ${length} ft`;
+
+async function pick(pane: Pane, chosen: string): Promise<void> {
+  const value = chosen !== "" && Number.isFinite(Number(chosen)) ? Number(chosen) : chosen;
+  const done = await pane.run("Choosing the log", () => pane.host.writeNames({ [named.pickedLog]: value }));
+  if (!done) return;
+  pane.set({ sawStep: 0 });
+  await pane.refresh();
+}
+
+function plan(pane: Pane, sawing: SawingAnswers) {
+  const { steps, unit, endView, gained, log } = sawing;
+  const last = steps.length - 1;
+  const at = Math.min(pane.state.sawStep, last);
+  const step = steps[at];
+  if (!step) return nothing;
+  const go = (to: number) => pane.set({ sawStep: Math.max(0, Math.min(last, to)) });
+  const press = (to: number) => {
+    go(to);
+    if (to <= 0 || to >= last) pane.focus("saw-cuts"); // the button goes out of use under the focus
+  };
+  const onKey = (event: KeyboardEvent) => {
+    const to = targets(at, last)[event.key];
+    if (to === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    go(to);
+  };
+  return html`
+    ${gained ? html`<p class="answer">${inWords(gained)}</p>` : nothing}
+    <div class="cuts" id="saw-cuts" role="group" tabindex="0" aria-label="The cuts, one by one" @keydown=${onKey}>
+      ${
+        endView.boards.length > 0
+          ? endViewDrawing({
+              endView,
+              marked: step.boards,
+              name: `End view of log ${log}, ${endView.boards.length} boards, numbered as they are freed`,
+            })
+          : message({
+              kind: "note",
+              text: "The sheet has no end view of this log. Its cuts stand in the list.",
+            })
+      }
+      <p class="cut-said" aria-live="polite">
+        <strong>${step.number} of ${steps.length}.</strong>
+        ${sayStep(step, unit)}
+      </p>
+      <div class="actions">
+        ${actionButton({ label: "Previous", name: "Previous cut", disabled: at === 0, onPress: () => press(at - 1) })}
+        ${actionButton({ label: "Next", name: "Next cut", disabled: at === last, onPress: () => press(at + 1) })}
+      </div>
+      <p class="hint">The arrow keys go through the cuts too, once this part has the focus.</p>
+    </div>
+    ${dataTable(
+      `Cut list of log ${log}`,
+      ["Cut", "Turn", `Head reading, ${unit}`, "Frees", "Board", "Board feet"],
+      steps.map(({ number, turn, reading, frees, boards, boardFeet }) => [
+        String(number),
+        turn,
+        reading === null ? "" : String(Number(reading.toFixed(3))),
+        frees,
+        boards.join(", "),
+        boardFeet === null ? "" : figure(boardFeet, 1),
+      ]),
+      "Read as a list",
+    )}
+  `;
+}
+
+/** Where a key leads from a cut. */
+const targets = (at: number, last: number): Readonly<Record<string, number>> => ({
+  ArrowRight: at + 1,
+  ArrowDown: at + 1,
+  ArrowLeft: at - 1,
+  ArrowUp: at - 1,
+  Home: 0,
+  End: last,
+});
+
+const inWords = ({ pieces, boardFeet, lumber, sawdust, slab }: SawGain) =>
+  `${figure(pieces)} ${pieces === 1 ? "piece" : "pieces"}, ${figure(boardFeet, 1)} bf: lumber ${figure(lumber, 1)} %, sawdust ${figure(sawdust, 1)} %, slab ${figure(slab, 1)} % of the log's wood`;

@@ -1,0 +1,33 @@
+import { sawLayout, sawPlan, sawYield } from "../../src/functions/sawing";
+import { scalingDiameter, scalingLength } from "../../src/functions/scaling";
+import type { CellValue } from "../../src/workbook/plan";
+import { board, BOARD_SIZES, log, LOGS, mill, MILL, named, out } from "../../src/workbook/tables";
+import type { MemoryBook } from "./memoryHost";
+
+/** The answers of the sheet Sawing over a book in memory, for the log that is picked there. */
+export function sawingAnswers(book: MemoryBook): Readonly<Record<string, () => CellValue[][]>> {
+  const rows = (table: string) => book.tables.get(table)?.rows ?? [];
+  const columns = (table: string, headings: readonly string[]) =>
+    rows(table).map((row) => headings.map((heading) => row[heading] ?? null));
+  const picked = rows(LOGS).find((row) => row[log.log] === book.names.get(named.pickedLog));
+  const cell = (heading: string) => [[picked?.[heading] ?? null]];
+  const name = (word: string) => book.names.get(word) as never;
+  const order = (): Parameters<typeof sawPlan> => [
+    scalingDiameter(cell(log.smallEnd), cell(log.second), name(named.diameterRounding)),
+    cell(log.largeEnd),
+    scalingLength(cell(log.length), name(named.trim), name(named.lengthStep)),
+    columns(BOARD_SIZES, [board.thickness, board.width, board.price]),
+    name(named.kerf),
+    name(named.pattern),
+    columns(MILL, [mill.limit, mill.value]),
+  ];
+  return {
+    [out.sawPlan]: () => sawPlan(...order()),
+    [out.sawYield]: () => sawYield(...order()),
+    // As IFERROR leaves it on the sheet: a gap is a blank.
+    [out.sawLayout]: () =>
+      sawLayout(...order()).map((row: unknown[]) =>
+        row.map((value) => (typeof value === "number" || typeof value === "string" ? value : "")),
+      ),
+  };
+}
