@@ -55,7 +55,8 @@ const ofTrees = (job: Job) =>
       says: saved.check,
       place: { table: TREES, row: saved.row, heading: cellInDoubt(saved.check) },
       fixes: [...misplacedPoint(saved, job), ...newSpecies(saved, job)],
-      canAccept: true,
+      // A tree without volume leaves the whole stand without one: no reason of the owner's can mend that.
+      canAccept: !saved.check.includes("no volume"),
       accepted: saved.accepted,
     }));
 

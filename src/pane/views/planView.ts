@@ -16,7 +16,10 @@ import type { Pane } from "../pane";
 /** Acres, how mixed, the margin one can live with: and from them points, gauge, spacing, and the workbook itself. */
 export function planView(pane: Pane) {
   const { plan } = pane.state;
-  const measured = measuredVariation(pane.state.stand);
+  const { job } = pane.state;
+  // The spread of an invented stand says nothing of the owner's.
+  const invented = typeof job === "object" && job.invented;
+  const measured = invented ? undefined : measuredVariation(pane.state.stand);
   const reading = readPlan(plan, measured);
   const set = (change: Partial<PlanForm>) => pane.set({ plan: { ...plan, ...change } });
   const box = (field: keyof typeof reading.problems, label: string, unit: string, hint?: string) =>

@@ -181,5 +181,6 @@ function inWords(): string {
 function tractInWords(): string {
   const { total, margin, low, high } = tractCells.harvest;
   const sentence = `"Harvest of the tract "&FIXED(${total}/1000,0)&" +/- "&FIXED(${margin}/1000,0)&" MBF, range "&FIXED(${low}/1000,0)&" to "&FIXED(${high}/1000,0)&"."`;
-  return `=IF(ISNUMBER(${total}),${sentence},"Give the acres on Setup for the total of the tract.")`;
+  const lacking = `IF(${named.acres}="","Give the acres on Setup for the total of the tract.","No total yet: it takes trees with a volume on at least 2 plots.")`;
+  return `=IF(ISNUMBER(${total}),${sentence},${lacking})`;
 }
