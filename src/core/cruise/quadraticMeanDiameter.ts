@@ -2,7 +2,7 @@ import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
 import { products, studentT, weightedMean } from "../basis/statistics";
 import { inches, type Inches, type Percent } from "../basis/units";
-import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../tree/basalArea";
+import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../basis/circle";
 import { withMargin, type Estimate } from "./estimate";
 import type { PlotTotals } from "./plotTotals";
 import { ratioOfMeans } from "./ratioOfMeans";

@@ -1,8 +1,6 @@
+import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../basis/circle";
 import { requirePositive } from "../basis/require";
 import { squareFeet, type Inches, type SquareFeet } from "../basis/units";
-
-/** Square feet in a circle one inch across: pi/4 over the 144 square inches of a square foot. */
-export const SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER = Math.PI / 576;
 
 /**
  * Basal area: the cross-section of a stem at breast height, taken as a circle.

@@ -1,4 +1,4 @@
-import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../../tree/basalArea";
+import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../../basis/circle";
 import { quadraticMeanDiameter } from "../quadraticMeanDiameter";
 import { overTrees, type DensityMeasure } from "../standDensity";
 

@@ -1,9 +1,8 @@
+import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../../basis/circle";
 import { InvalidInput } from "../../basis/problem";
 import { requirePositive, shown } from "../../basis/require";
 import type { Step } from "../../basis/step";
 import { squareFeet, type Inches, type SquareFeet } from "../../basis/units";
-
-const SQUARE_FEET = Math.PI / 576; // of a circle one inch across
 
 /**
  * Area across a log at one place, taken as a circle. [ft2]
@@ -12,7 +11,7 @@ const SQUARE_FEET = Math.PI / 576; // of a circle one inch across
  */
 export function crossSection(what: string, diameter: Inches): SquareFeet {
   requirePositive(what, diameter, "in");
-  return squareFeet(SQUARE_FEET * diameter * diameter);
+  return squareFeet(SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER * diameter * diameter);
 }
 
 /** The same area as a step of a working. */
