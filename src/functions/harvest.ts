@@ -71,7 +71,7 @@ const USUAL_TRIM = 0.33;
  * @param species Common name or inventory code of the species.
  * @param dbh Diameter at breast height, over bark, in inches (cm when metric).
  * @param height Total height, from the ground to the tip, in feet (meters when metric).
- * @param products Products, one a row: name; smallest small end inside bark in inches (cm); shortest, longest and step of the lengths in feet (meters); log rule or Cubic; price in $ per MBF, or per cubic foot (cubic meter).
+ * @param products Products, one a row: name; smallest small end inside bark in inches (cm); shortest, longest and step of the lengths in feet (meters); log rule, cubic formula such as Smalian, or Cubic; price in $ per MBF, or per cubic foot (cubic meter).
  * @param [stump_height] Height of the stump, in feet (meters when metric). Left out or 0: 1 foot.
  * @param [trim] Trim left on each log, in feet (meters when metric). Left out: 0.33 feet.
  * @param [cull_from] Height at which a stretch begins that cannot be sold, in feet (meters when metric). Left out: the ground.

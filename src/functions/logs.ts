@@ -81,6 +81,10 @@ export enum CubicFormulaName {
   huber = "Huber",
   /** Both ends and four times the middle, over 6, times the length */
   newton = "Newton",
+  /** A cone with its tip cut off, from both ends */
+  cone = "Cone",
+  /** A butt that flares, from both ends */
+  neiloid = "Neiloid",
 }
 
 /**
@@ -183,7 +187,7 @@ export function logScaleRules(
  * @param small_end Diameter at the small end, in inches (cm).
  * @param large_end Diameter at the large end, in inches (cm).
  * @param length Log length, in feet (m).
- * @param [formula] Smalian, Huber or Newton. Left out: Smalian.
+ * @param [formula] Smalian, Huber, Newton, Cone or Neiloid. Left out: Smalian.
  * @param [middle] Diameter half way between the ends, in inches (cm); Huber and Newton need it.
  * @param [units] "imperial" (inches, feet, cubic feet) or "metric" (cm, m, cubic metres). Left out: imperial.
  * @returns Cubic feet (cubic metres), in the shape that was given.

@@ -1,5 +1,6 @@
 import { OutOfRange } from "../basis/problem";
 import type { Feet, Inches } from "../basis/units";
+import type { CubicFormula } from "../log/cubic/cubicFormula";
 import { grossScale } from "../log/grossScale";
 import type { LogRule } from "../log/logRule";
 
@@ -7,6 +8,9 @@ import type { LogRule } from "../log/logRule";
 export interface StemLog {
   /** Inside bark, where it is cut off at the top. [in] */
   readonly smallEnd: Inches;
+  /** Inside bark, at the bottom and half way up the length that is bought. [in] */
+  readonly largeEnd: () => Inches;
+  readonly middle: () => Inches;
   /** Trim left out. [ft] */
   readonly length: Feet;
   /** Wood in that length, by the stem curve. [ft3] */
@@ -36,5 +40,22 @@ export const byRule = (rule: LogRule): ProductMeasure => ({
   },
 });
 
-/** Cubic feet of wood, at a price for one. */
-export const byWood: ProductMeasure = { unit: "ft3", perPrice: 1, volume: ({ wood }) => wood() };
+/** Cubic feet as a formula has them from the ends or the middle, at a price for one. */
+export const byFormula = (formula: CubicFormula): ProductMeasure => ({
+  unit: "ft3",
+  perPrice: 1,
+  volume: ({ smallEnd, largeEnd, middle, length }) =>
+    formula.volume({
+      smallEnd,
+      largeEnd: largeEnd(),
+      middle: middle(),
+      length,
+    }),
+});
+
+/** Cubic feet of wood by the stem curve, at a price for one. */
+export const byWood: ProductMeasure = {
+  unit: "ft3",
+  perPrice: 1,
+  volume: ({ wood }) => wood(),
+};

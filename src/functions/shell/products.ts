@@ -1,10 +1,16 @@
 import { chosen, textOf, type Choice } from "../../core/basis/choices";
 import { InvalidInput } from "../../core/basis/problem";
 import { feet, inches } from "../../core/basis/units";
+import { cubicFormulas } from "../../core/log/cubic";
 import { smallEndRule } from "../../core/log/findLogRule";
 import { logRules } from "../../core/log/rules";
 import { SHORTEST_STEP, type Product } from "../../core/value/buckPlan";
-import { byRule, byWood, type ProductMeasure } from "../../core/value/productMeasures";
+import {
+  byFormula,
+  byRule,
+  byWood,
+  type ProductMeasure,
+} from "../../core/value/productMeasures";
 import { BadRows } from "./columns";
 import { boundsIn } from "./measuredIn";
 import { asCells, blank, boundedNumber, type Cells } from "./readings";
@@ -12,7 +18,7 @@ import type { Unit, UnitSystem } from "./unitSystem";
 
 const COLUMNS = 7;
 
-/** What may stand under "rule": a log rule, or the volume of the wood itself. */
+/** What may stand under "rule": a log rule, a cubic formula, or the volume of the wood itself. */
 interface SoldBy extends Choice {
   readonly measure: () => ProductMeasure;
   readonly cubic: boolean;
@@ -25,7 +31,18 @@ const waysOfSelling: readonly SoldBy[] = [
     measure: () => byRule(smallEndRule(rule.title)),
     cubic: false,
   })),
-  { title: "Cubic", aliases: ["Cubic feet", "ft3", "Cubic meters", "m3"], measure: () => byWood, cubic: true },
+  ...cubicFormulas.map((formula) => ({
+    title: formula.title,
+    ...(formula.aliases && { aliases: formula.aliases }),
+    measure: () => byFormula(formula),
+    cubic: true,
+  })),
+  {
+    title: "Cubic",
+    aliases: ["Cubic feet", "ft3", "Cubic meters", "m3"],
+    measure: () => byWood,
+    cubic: true,
+  },
 ];
 
 /**
@@ -34,7 +51,10 @@ const waysOfSelling: readonly SoldBy[] = [
  *
  * @throws InvalidInput naming the first bad row and how many more there are
  */
-export function productsIn(given: unknown, units: UnitSystem): readonly Product[] {
+export function productsIn(
+  given: unknown,
+  units: UnitSystem,
+): readonly Product[] {
   const rows: Cells = asCells(given);
   const bad = new BadRows();
   const products: Product[] = [];
@@ -54,11 +74,22 @@ export function productsIn(given: unknown, units: UnitSystem): readonly Product[
   return products;
 }
 
-function productOf(row: readonly unknown[], name: string, units: UnitSystem): Product {
+function productOf(
+  row: readonly unknown[],
+  name: string,
+  units: UnitSystem,
+): Product {
   const { diameter, distance, cubic } = units;
-  const measure = (place: number, what: string, unit: Unit, low: number, high: number) => {
+  const measure = (
+    place: number,
+    what: string,
+    unit: Unit,
+    low: number,
+    high: number,
+  ) => {
     const cell = row[place];
-    if (blank(cell)) throw new InvalidInput(`${what} needs a number, but the cell is blank.`);
+    if (blank(cell))
+      throw new InvalidInput(`${what} needs a number, but the cell is blank.`);
     return boundedNumber(cell, what, boundsIn(unit, low, high)) / unit.perOurs;
   };
   const smallestEnd = inches(measure(1, "Smallest small end", diameter, 1, 80));
@@ -66,7 +97,9 @@ function productOf(row: readonly unknown[], name: string, units: UnitSystem): Pr
   const longest = feet(measure(3, "Longest length", distance, 1, 100));
   const step = feet(measure(4, "Length step", distance, SHORTEST_STEP, 100));
   const soldBy = chosen("Rule", row[5], waysOfSelling);
-  const price = blank(row[6]) ? 0 : boundedNumber(row[6], "Price", { unit: "$", low: 0, high: 1e6 });
+  const price = blank(row[6])
+    ? 0
+    : boundedNumber(row[6], "Price", { unit: "$", low: 0, high: 1e6 });
   return {
     name,
     smallestEnd,

@@ -15,7 +15,7 @@ import { sectionFormulas } from "./sectionFormulas";
  *     Am      area half way between the ends    [ft2]
  *     L       log length                        [ft]
  *
- * Exact for a cylinder, a cone, a paraboloid and a neiloid, and so the best of the three.
+ * Exact for a cylinder, a cone, a paraboloid and a neiloid, and so the best of them.
  *
  * @throws InvalidInput when the middle diameter is missing, or a measure is not a number above 0
  */
@@ -28,7 +28,9 @@ export const newton: CubicFormula = {
     requirePositive("Length", length, "ft");
     const small = crossSection("Small end", smallEnd);
     const large = crossSection("Large end", largeEnd);
-    return cubicFeet(((small + 4 * middleSection(newton.title, middle) + large) / 6) * length);
+    return cubicFeet(
+      ((small + 4 * middleSection(newton.title, middle) + large) / 6) * length,
+    );
   },
 
   working({ smallEnd, middle = inches(NaN), largeEnd, length }) {
@@ -46,7 +48,12 @@ export const newton: CubicFormula = {
         value: mean,
         unit: "ft2",
       },
-      { sum: sum`${mean} * ${length}`, meaning: "Times the length", value: mean * length, unit: "ft3" },
+      {
+        sum: sum`${mean} * ${length}`,
+        meaning: "Times the length",
+        value: mean * length,
+        unit: "ft3",
+      },
     ];
   },
 };
