@@ -110,6 +110,7 @@ export default (env = {}, { mode = "production" } = {}) => {
           loader: "ts-loader",
           options: { transpileOnly: true, compilerOptions: { noEmit: false } },
         },
+        { test: /jstat[\\/]dist[\\/]jstat\.js$/, loader: at(".config/specialFunctions.cjs") },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
       ],
     },

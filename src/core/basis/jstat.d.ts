@@ -1,5 +1,5 @@
-/** The one member of jStat in use; the library ships no types. */
+/** The one member of jStat in use; the library ships no types. The build takes only its special functions. */
 declare module "jstat" {
-  const jStat: { readonly studentt: { inv(probability: number, degreesOfFreedom: number): number } };
+  const jStat: { ibetainv(probability: number, a: number, b: number): number };
   export default jStat;
 }

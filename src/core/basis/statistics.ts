@@ -14,12 +14,17 @@ const AS_GOOD_AS_NORMAL = 1e6;
  * @throws InvalidInput when the confidence is out of its bounds
  * @throws OutOfRange when there are no degrees of freedom
  *
- * The quantile itself comes from the library jStat; test/core/basis holds it against another one.
+ * The inverse of the incomplete beta function, of which t is another form, comes from the library jStat;
+ * test/core/basis holds t against another library.
+ *
+ * Source: M. Abramowitz, I. A. Stegun, 1964, Handbook of Mathematical Functions, 26.7.1 and 26.5.27 (from memory).
  */
 export function studentT(confidence: Percent, degreesOfFreedom: number): number {
   requireBetween("Confidence", confidence, 50, 99.9, "%");
   if (!(degreesOfFreedom > 0)) throw new OutOfRange("A margin of error needs at least 2 plots. You have 1.");
-  return jStat.studentt.inv(0.5 + confidence / 200, Math.min(degreesOfFreedom, AS_GOOD_AS_NORMAL));
+  const freedom = Math.min(degreesOfFreedom, AS_GOOD_AS_NORMAL);
+  const x = jStat.ibetainv(1 - confidence / 100, freedom / 2, 0.5);
+  return Math.sqrt((freedom * (1 - x)) / x);
 }
 
 /** Arithmetic mean. The list must not be empty. */
