@@ -3,7 +3,10 @@ import { ratio, type Ratio } from "./ratio";
 
 const ROWS = 100_000;
 
-/** LOGSCALE down a column, against a bare loop of the same formula over typed arrays. */
+/**
+ * LOGSCALE down a column, against a bare loop of the same formula over typed arrays. A sheet hands over and takes back
+ * an array for every row, which alone costs forty times such a loop of Doyle: hence the loop over cells beside it.
+ */
 export async function logScaleRatios(): Promise<readonly Ratio[]> {
   const diameters = Float64Array.from({ length: ROWS }, (_, i) => 8 + (i % 240) / 10);
   const lengths = Float64Array.from({ length: ROWS }, (_, i) => 8 + 2 * (i % 5));
@@ -30,6 +33,8 @@ export async function logScaleRatios(): Promise<readonly Ratio[]> {
     return scaled;
   };
 
+  const overCells = () => diameterCells.map((cells, row) => [((cells[0]! - 4) ** 2 * lengthCells[row]![0]!) / 16]);
+
   const column = (rule: string) => () =>
     logScale(diameterCells, lengthCells, rule as never, undefined, "None" as never);
   return [
@@ -44,6 +49,12 @@ export async function logScaleRatios(): Promise<readonly Ratio[]> {
       "3",
       column("International 1/4"),
       internationalLoop,
+    ),
+    await ratio(
+      "LOGSCALE, 100,000 rows, Doyle, against a bare loop that takes and gives cells as a sheet does",
+      "3",
+      column("Doyle"),
+      overCells,
     ),
   ];
 }

@@ -14,14 +14,19 @@ export function eachCell<T extends object>(readings: Readings<T>, answer: (value
   const keys = Object.keys(readings) as (keyof T)[];
   const { rows, columns } = sameShape(keys.map((key) => readings[key]));
   const cells = keys.map((key) => spread(readings[key]));
+  const plain = keys.map((key) => (single(readings[key]) ? undefined : readings[key].plain?.()));
   const values = {} as T;
 
   const answerAt = (row: number, column: number): Answer => {
     try {
       for (let i = 0; i < keys.length; i += 1) {
-        const value = (cells[i] as CellOf<T[keyof T]>)(row, column);
-        if (value === undefined) return "";
-        values[keys[i] as keyof T] = value;
+        const number = plain[i]?.[row * columns + column] ?? NaN;
+        if (number === number) values[keys[i] as keyof T] = number as T[keyof T];
+        else {
+          const value = (cells[i] as CellOf<T[keyof T]>)(row, column);
+          if (value === undefined) return "";
+          values[keys[i] as keyof T] = value;
+        }
       }
       return finite(answer(values));
     } catch (problem) {
@@ -40,9 +45,11 @@ export function eachCell<T extends object>(readings: Readings<T>, answer: (value
 
 type CellOf<T> = (row: number, column: number) => T | undefined;
 
+const single = ({ rows, columns }: Reading<unknown>) => rows === 1 && columns === 1;
+
 /** A single value is read once and stands in every row; so does the problem that it may have. */
 function spread<T>(reading: Reading<T>): CellOf<T> {
-  if (reading.rows !== 1 || reading.columns !== 1) return reading.at;
+  if (!single(reading)) return reading.at;
   try {
     const value = reading.at(0, 0);
     return () => value;
@@ -55,7 +62,7 @@ function spread<T>(reading: Reading<T>): CellOf<T> {
 
 /** The shape that arguments share when single values are spread over it. */
 export function sameShape(readings: readonly Reading<unknown>[]): { readonly rows: number; readonly columns: number } {
-  const spread = readings.filter((one) => one.rows !== 1 || one.columns !== 1);
+  const spread = readings.filter((one) => !single(one));
   const first = spread[0];
   if (!first) return { rows: 1, columns: 1 };
   for (const other of spread) {

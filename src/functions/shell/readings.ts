@@ -1,6 +1,7 @@
 import { textOf } from "../../core/basis/choices";
 import { InvalidInput } from "../../core/basis/problem";
 import { shown } from "../../core/basis/require";
+import { plainNumbers } from "./plainNumbers";
 
 /** What the spreadsheet hands over for a range: rows of cells, each a number, a text, a boolean or a blank. */
 export type Cells = any[][];
@@ -11,6 +12,8 @@ export interface Reading<T> {
   readonly rows: number;
   readonly columns: number;
   readonly at: (row: number, column: number) => T | undefined;
+  /** All that are plain numbers at once, row by row; NaN where `at` has to say what a cell means. */
+  readonly plain?: () => Float64Array;
 }
 
 export interface Bounds {
@@ -53,10 +56,11 @@ function allAreWide(rows: readonly unknown[], width: number): boolean {
  * @param tag puts the unit on a plain number, converting from metric where that is wanted
  */
 export function measured<T>(given: unknown, what: string, tag: (value: number) => T, bounds: Bounds): Reading<T> {
-  return reading(given, what, (cell) => {
-    if (cell === 0 || blank(cell)) return undefined;
-    return tag(boundedNumber(cell, what, bounds));
-  });
+  const cells = asCells(given);
+  return {
+    ...reading(cells, what, (cell) => (cell === 0 || blank(cell) ? undefined : tag(boundedNumber(cell, what, bounds)))),
+    plain: () => plainNumbers(cells, bounds, (value) => (value === 0 ? NaN : tag(value))),
+  };
 }
 
 /** Any other number of a column: a blank reads as the value that stands for "left out". */
@@ -67,12 +71,16 @@ export function optionalNumber<T>(
   bounds: Bounds,
   leftOut = 0,
 ): Reading<T> {
-  return reading(given, what, (cell) => tag(blank(cell) ? leftOut : boundedNumber(cell, what, bounds)));
+  const cells = asCells(given);
+  return {
+    ...reading(cells, what, (cell) => tag(blank(cell) ? leftOut : boundedNumber(cell, what, bounds))),
+    plain: () => plainNumbers(cells, bounds, tag),
+  };
 }
 
 /** A column of texts or numbers that name things, such as plots or species. Compared without regard to case. */
 export function names(given: unknown, what: string): Reading<string> {
-  return reading(given, what, (cell) => {
+  return reading(asCells(given), what, (cell) => {
     if (cell === 0 || blank(cell)) return undefined;
     if (typeof cell === "object") throw new InvalidInput(`${what} should be a name or a number.`);
     return textOf(cell).slice(0, 100);
@@ -104,8 +112,7 @@ export const isLeftOut = (given: unknown): boolean => {
   return cells.length === 1 && (cells[0]?.length ?? 0) <= 1 && (cells[0]?.[0] === 0 || blank(cells[0]?.[0]));
 };
 
-function reading<T>(given: unknown, what: string, read: (cell: unknown) => T | undefined): Reading<T> {
-  const cells = asCells(given);
+function reading<T>(cells: Cells, what: string, read: (cell: unknown) => T | undefined): Reading<T> {
   const columns = cells[0]?.length ?? 0;
   return { what, rows: cells.length, columns, at: (row, column) => read(cells[row]?.[column]) };
 }
