@@ -14,23 +14,9 @@ const PRODUCTS = [
   ["", null, null, null, null, null, null],
 ];
 
-const HEADER = [
-  "Log",
-  "From ft",
-  "To ft",
-  "Product",
-  "Small end in",
-  "Volume bf or ft3",
-  "Value $",
-];
+const HEADER = ["Log", "From ft", "To ft", "Product", "Small end in", "Volume bf or ft3", "Value $"];
 const oak = (...rest: unknown[]) =>
-  buckPlan(
-    cell("white oak"),
-    cell(20),
-    cell(80),
-    PRODUCTS,
-    ...(rest as never[]),
-  ) as (string | number)[][];
+  buckPlan(cell("white oak"), cell(20), cell(80), PRODUCTS, ...(rest as never[])) as (string | number)[][];
 const number = (cells: unknown[][]) => cells[0]?.[0] as number;
 
 describe("BUCKPLAN", () => {
@@ -43,35 +29,19 @@ describe("BUCKPLAN", () => {
       expect(log).toBe(place + 1);
       expect(from).toBeCloseTo(free, 9);
       free = to as number;
-      expect(smallEnd).toBeCloseTo(
-        number(stemDiameter(cell("white oak"), cell(20), cell(80), cell(to))),
-        9,
-      );
+      expect(smallEnd).toBeCloseTo(number(stemDiameter(cell("white oak"), cell(20), cell(80), cell(to))), 9);
       const length = (to as number) - (from as number) - 0.33;
-      if (product === "Pulpwood")
-        expect(value).toBeCloseTo((volume as number) * 0.2, 9);
+      if (product === "Pulpwood") expect(value).toBeCloseTo((volume as number) * 0.2, 9);
       // Doyle, to the nearest board foot.
       else
-        expect(
-          Math.abs(
-            (volume as number) -
-              (((smallEnd as number) - 4) ** 2 * length) / 16,
-          ),
-        ).toBeLessThanOrEqual(0.5);
+        expect(Math.abs((volume as number) - (((smallEnd as number) - 4) ** 2 * length) / 16)).toBeLessThanOrEqual(0.5);
     });
     expect(free).toBeLessThan(80);
   });
 
   it("sells no more wood than the stem holds", () => {
     const cubic = [["Any", 2, 4, 20, 1, "ft3", 1]];
-    const [, ...logs] = buckPlan(
-      cell("white oak"),
-      cell(20),
-      cell(80),
-      cubic,
-      cell(0.5),
-      cell(0),
-    ) as number[][];
+    const [, ...logs] = buckPlan(cell("white oak"), cell(20), cell(80), cubic, cell(0.5), cell(0)) as number[][];
     const sold = logs.reduce((sum, log) => sum + (log[5] ?? NaN), 0);
     const whole = number(stemVolume(cell("white oak"), cell(20), cell(80)));
     expect(sold).toBeLessThan(whole);
@@ -80,21 +50,10 @@ describe("BUCKPLAN", () => {
 
   it("sells by a cubic formula what LOGCUBIC makes of the same log", () => {
     const sold = (rule: string) =>
-      buckPlan(
-        cell("white oak"),
-        cell(20),
-        cell(80),
-        [["Any", 6, 16, 16, 1, rule, 1]],
-        cell(1),
-        cell(0),
-      ) as (string | number)[][];
-    const across = (height: unknown) => [
-      [
-        number(
-          stemDiameter(cell("white oak"), cell(20), cell(80), cell(height)),
-        ),
-      ],
-    ];
+      buckPlan(cell("white oak"), cell(20), cell(80), [["Any", 6, 16, 16, 1, rule, 1]], cell(1), cell(0)) as (
+        string | number
+      )[][];
+    const across = (height: unknown) => [[number(stemDiameter(cell("white oak"), cell(20), cell(80), cell(height)))]];
     for (const formula of Object.values(CubicFormulaName)) {
       const [header, ...logs] = sold(formula);
       expect(header?.[5]).toBe("Volume ft3");
@@ -110,22 +69,19 @@ describe("BUCKPLAN", () => {
       expect((to as number) <= 10 || (from as number) >= 24).toBe(true);
     }
     expect(oak(null, null, null, 12)[1]?.[1]).toBe(12);
-    for (const [, , to] of oak(null, null, 30, null).slice(1))
-      expect(to).toBeLessThanOrEqual(30);
+    for (const [, , to] of oak(null, null, 30, null).slice(1)) expect(to).toBeLessThanOrEqual(30);
   });
 
   it("gives the same plan in metric", () => {
-    const metric = PRODUCTS.slice(0, 3).map(
-      ([name, end, shortest, longest, step, rule, price]) => [
-        name,
-        (end as number) * 2.54,
-        (shortest as number) * 0.3048,
-        (longest as number) * 0.3048,
-        (step as number) * 0.3048,
-        rule,
-        rule === "Cubic" ? (price as number) / 0.3048 ** 3 : price,
-      ],
-    );
+    const metric = PRODUCTS.slice(0, 3).map(([name, end, shortest, longest, step, rule, price]) => [
+      name,
+      (end as number) * 2.54,
+      (shortest as number) * 0.3048,
+      (longest as number) * 0.3048,
+      (step as number) * 0.3048,
+      rule,
+      rule === "Cubic" ? (price as number) / 0.3048 ** 3 : price,
+    ]);
     const none = cell(null);
     const [header, ...logs] = buckPlan(
       cell("white oak"),
@@ -135,15 +91,7 @@ describe("BUCKPLAN", () => {
       ...([none, none, none, none, none, none] as const),
       cell("metric"),
     ) as (string | number)[][];
-    expect(header).toEqual([
-      "Log",
-      "From m",
-      "To m",
-      "Product",
-      "Small end cm",
-      "Volume bf or m3",
-      "Value $",
-    ]);
+    expect(header).toEqual(["Log", "From m", "To m", "Product", "Small end cm", "Volume bf or m3", "Value $"]);
     expect(logs.map((log) => log[3])).toEqual(
       oak()
         .slice(1)
@@ -157,26 +105,15 @@ describe("BUCKPLAN", () => {
   });
 
   it("says so when there is no tree yet, and when nothing fits", () => {
-    expect(buckPlan(cell(null), cell(20), cell(80), PRODUCTS)[1]).toEqual([
-      "No trees yet",
-      "",
-      "",
-      "",
-      "",
-      "",
-      "",
-    ]);
-    expect(() =>
-      buckPlan(cell("white oak"), cell(4), cell(30), PRODUCTS.slice(0, 2)),
-    ).toThrow("No product in your list fits this stem.");
+    expect(buckPlan(cell(null), cell(20), cell(80), PRODUCTS)[1]).toEqual(["No trees yet", "", "", "", "", "", ""]);
+    expect(() => buckPlan(cell("white oak"), cell(4), cell(30), PRODUCTS.slice(0, 2))).toThrow(
+      "No product in your list fits this stem.",
+    );
   });
 
   it("names the row of the product list that cannot be used", () => {
     const ask = (product: unknown[]) => () =>
-      buckPlan(cell("white oak"), cell(20), cell(80), [
-        PRODUCTS[0] as never[],
-        product,
-      ]);
+      buckPlan(cell("white oak"), cell(20), cell(80), [PRODUCTS[0] as never[], product]);
     expect(ask(["Tie", "9in", 8, 16, 2, "Doyle", 300])).toThrow(
       'Row 2: Smallest small end needs a number, but the cell has "9in". Type just the number.',
     );
@@ -189,9 +126,7 @@ describe("BUCKPLAN", () => {
     expect(ask(["Tie", 9, 16, 8, 2, "Doyle", 300])).toThrow(
       'The longest length of "Tie" should not be below its shortest.',
     );
-    expect(() =>
-      buckPlan(cell("white oak"), cell(20), cell(80), [["Tie", 9]]),
-    ).toThrow(
+    expect(() => buckPlan(cell("white oak"), cell(20), cell(80), [["Tie", 9]])).toThrow(
       "Row 1: A product needs 7 columns: name, smallest small end, shortest, longest, step, rule, price. You have 2.",
     );
   });

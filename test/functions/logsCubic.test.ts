@@ -8,26 +8,12 @@ const one = (cells: unknown[][]) => cells[0]?.[0] as number;
 describe("LOGCUBIC", () => {
   const table = published("log/cubic.csv");
 
-  it.each(Object.entries(CubicFormulaName))(
-    "answers the worked examples by %s in one call",
-    (id, formula) => {
-      const column = (of: string) =>
-        table.rows.map((row) => [numberIn(row, of)]);
-      const answers = logCubic(
-        column("smallEnd"),
-        column("largeEnd"),
-        column("length"),
-        formula,
-        column("middle"),
-      );
-      for (const [i, row] of table.rows.entries())
-        expectAsPrinted(
-          answers[i]?.[0] as number,
-          numberIn(row, id),
-          table.printedTo,
-        );
-    },
-  );
+  it.each(Object.entries(CubicFormulaName))("answers the worked examples by %s in one call", (id, formula) => {
+    const column = (of: string) => table.rows.map((row) => [numberIn(row, of)]);
+    const answers = logCubic(column("smallEnd"), column("largeEnd"), column("length"), formula, column("middle"));
+    for (const [i, row] of table.rows.entries())
+      expectAsPrinted(answers[i]?.[0] as number, numberIn(row, id), table.printedTo);
+  });
 
   it("takes Smalian when no formula is named", () => {
     const smalian = logCubic([[12]], [[14]], [[16]], CubicFormulaName.smalian);
@@ -53,13 +39,7 @@ describe("LOGCUBIC", () => {
       expect(logCubic([[10]], [[12]], [[16]], formula)).toEqual([
         [expect.objectContaining({ code: "#VALUE!", message })],
       ]);
-      const [without, with11] = logCubic(
-        [[10], [10]],
-        [[12], [12]],
-        [[16]],
-        formula,
-        [[""], [11]],
-      );
+      const [without, with11] = logCubic([[10], [10]], [[12], [12]], [[16]], formula, [[""], [11]]);
       expect(without?.[0]).toMatchObject({ message });
       expect(typeof with11?.[0]).toBe("number");
     },
@@ -67,9 +47,7 @@ describe("LOGCUBIC", () => {
 
   it("leaves a blank log blank, and names the formulas when the text is none of them", () => {
     expect(logCubic([[""]], [[12]], [[16]])).toEqual([[""]]);
-    expect(() =>
-      logCubic([[10]], [[12]], [[16]], "Disc" as CubicFormulaName),
-    ).toThrow(
+    expect(() => logCubic([[10]], [[12]], [[16]], "Disc" as CubicFormulaName)).toThrow(
       'Formula should be one of: Smalian, Huber, Newton, Cone, Neiloid. You have "Disc".',
     );
   });

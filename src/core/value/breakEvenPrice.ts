@@ -1,19 +1,14 @@
 import { OutOfRange } from "../basis/problem";
 import { requireNotNegative } from "../basis/require";
 import type { Source } from "../basis/source";
-import {
-  dollarsPerMbf,
-  type Dollars,
-  type DollarsPerMbf,
-} from "../basis/units";
+import { dollarsPerMbf, type Dollars, type DollarsPerMbf } from "../basis/units";
 
 export const sources: readonly Source[] = [
   {
     author: "S. Nagubadi, R. D. Fight, R. J. Barbour",
     year: "2003",
     title: "Valuing a log: alternative approaches, PNW-RN-541",
-    where:
-      "read in part: a log is worth its products less the costs to make them; solved here for the product price",
+    where: "read in part: a log is worth its products less the costs to make them; solved here for the product price",
     standing: "read",
   },
 ];
@@ -31,11 +26,7 @@ export const sources: readonly Source[] = [
  * @throws InvalidInput when a number is below 0
  * @throws OutOfRange when there is no lumber
  */
-export function breakEvenPrice(
-  logValue: Dollars,
-  costs: Dollars,
-  lumber: number,
-): DollarsPerMbf {
+export function breakEvenPrice(logValue: Dollars, costs: Dollars, lumber: number): DollarsPerMbf {
   requireNotNegative("Log value", logValue, "$");
   requireNotNegative("Costs", costs, "$");
   requireNotNegative("Lumber", lumber, "MBF");

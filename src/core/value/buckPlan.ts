@@ -1,17 +1,7 @@
 import { InvalidInput, OutOfRange } from "../basis/problem";
-import {
-  requireBetween,
-  requireNotNegative,
-  requirePositive,
-} from "../basis/require";
+import { requireBetween, requireNotNegative, requirePositive } from "../basis/require";
 import type { Source } from "../basis/source";
-import {
-  dollars,
-  feet,
-  type Dollars,
-  type Feet,
-  type Inches,
-} from "../basis/units";
+import { dollars, feet, type Dollars, type Feet, type Inches } from "../basis/units";
 import type { ProductMeasure } from "./productMeasures";
 
 /** What can be sold from a stem. */
@@ -88,8 +78,7 @@ export function buckPlan(order: BuckOrder): readonly BuckedLog[] {
       ]
     : [[stump, stem.height]];
   const logs = stretches.flatMap(([from, to]) => bestOf(order, from, to));
-  if (logs.length === 0)
-    throw new OutOfRange("No product in your list fits this stem.");
+  if (logs.length === 0) throw new OutOfRange("No product in your list fits this stem.");
   return logs;
 }
 
@@ -120,17 +109,12 @@ function bestOf(order: BuckOrder, bottom: number, top: number): BuckedLog[] {
   };
 
   const logs: BuckedLog[] = [];
-  for (let at: Best | undefined = bestFrom(bottom); at?.log; at = at.above)
-    logs.push(at.log);
+  for (let at: Best | undefined = bestFrom(bottom); at?.log; at = at.above) logs.push(at.log);
   return logs;
 }
 
 /** Every log that may be cut with its bottom at a height. */
-function* logsFrom(
-  { stem, products, trim }: BuckOrder,
-  p: number,
-  top: number,
-): Generator<BuckedLog> {
+function* logsFrom({ stem, products, trim }: BuckOrder, p: number, top: number): Generator<BuckedLog> {
   const from = feet(p);
   for (const product of products) {
     for (const length of lengthsOf(product)) {
@@ -146,50 +130,32 @@ function* logsFrom(
         wood: () => stem.woodBetween(from, feet(p + length)),
       });
       if (volume === undefined) continue;
-      const value = dollars(
-        (volume / product.measure.perPrice) * product.price,
-      );
+      const value = dollars((volume / product.measure.perPrice) * product.price);
       yield { from, to, product, smallEnd, volume, value };
     }
   }
 }
 
 function* lengthsOf({ shortest, longest, step }: Product): Generator<Feet> {
-  for (let i = 0; shortest + i * step <= longest + SAME_CUT; i += 1)
-    yield feet(shortest + i * step);
+  for (let i = 0; shortest + i * step <= longest + SAME_CUT; i += 1) yield feet(shortest + i * step);
 }
 
 function requireOrder({ stem, products, stump, trim, cull }: BuckOrder): void {
   requirePositive("Height", stem.height, "ft");
   requirePositive("Stump height", stump, "ft");
   requireNotNegative("Trim", trim, "ft");
-  if (cull && cull.to <= cull.from)
-    throw new InvalidInput(
-      "Cull should end above the height at which it begins.",
-    );
+  if (cull && cull.to <= cull.from) throw new InvalidInput("Cull should end above the height at which it begins.");
   let lengths = 0;
-  for (const {
-    name,
-    smallestEnd,
-    shortest,
-    longest,
-    step,
-    price,
-  } of products) {
+  for (const { name, smallestEnd, shortest, longest, step, price } of products) {
     requirePositive(`Smallest small end of "${name}"`, smallestEnd, "in");
     requirePositive(`Shortest length of "${name}"`, shortest, "ft");
-    if (longest < shortest)
-      throw new InvalidInput(
-        `The longest length of "${name}" should not be below its shortest.`,
-      );
+    if (longest < shortest) throw new InvalidInput(`The longest length of "${name}" should not be below its shortest.`);
     requireBetween(`Step of "${name}"`, step, SHORTEST_STEP, 100, "ft");
     requireNotNegative(`Price of "${name}"`, price, "$");
     lengths += 1 + Math.floor((longest - shortest) / step);
   }
   if (lengths > MOST_LENGTHS) {
-    throw new InvalidInput(
-      `Your products should have at most ${MOST_LENGTHS} lengths in all. You have ${lengths}.`,
-    );
+    throw new InvalidInput(`Your products should have at most ${MOST_LENGTHS} lengths in all. You have ${lengths}.`);
   }
 }
 
@@ -198,8 +164,7 @@ export const sources: readonly Source[] = [
     author: "Woodlot Reckoner",
     year: "",
     title: "The best-paying way to cut a stem",
-    where:
-      "dynamic programming over cuts; small end measured above the trim, width of cuts left out",
+    where: "dynamic programming over cuts; small end measured above the trim, width of cuts left out",
     standing: "choice of ours",
   },
 ];

@@ -46,9 +46,7 @@ export function compareWays(ways: readonly Way[]): readonly RankedWay[] {
   return ways.map((way) => {
     if (!compared.includes(way)) return { ...way, rank: "No figures yet" };
     const others = compared.filter((other) => other !== way);
-    const meets = others.some(
-      (other) => other.low <= way.high && way.low <= other.high,
-    );
+    const meets = others.some((other) => other.low <= way.high && way.low <= other.high);
     const better = others.filter((other) => other.value > way.value).length;
     return { ...way, rank: meets ? "Too close to call" : better + 1 };
   });

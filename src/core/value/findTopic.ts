@@ -3,10 +3,7 @@ import { didYouMean, NameMatch } from "../basis/nameMatch";
 import { InvalidInput } from "../basis/problem";
 import { topics, type Topic } from "./topics";
 
-const names = new NameMatch(topics, ({ title, aliases = [] }) => [
-  title,
-  ...aliases,
-]);
+const names = new NameMatch(topics, ({ title, aliases = [] }) => [title, ...aliases]);
 
 /**
  * The topic that a text names. There are too many to list in a sentence, so the likest are proposed.

@@ -1,19 +1,13 @@
 import { requireNotNegative } from "../basis/require";
 import type { Source } from "../basis/source";
-import {
-  dollars,
-  dollarsPerMbf,
-  type Dollars,
-  type DollarsPerMbf,
-} from "../basis/units";
+import { dollars, dollarsPerMbf, type Dollars, type DollarsPerMbf } from "../basis/units";
 
 export const sources: readonly Source[] = [
   {
     author: "The trade",
     year: "",
     title: "Income less costs",
-    where:
-      "lumber value less pay and other costs; per hour and per MBF by division",
+    where: "lumber value less pay and other costs; per hour and per MBF by division",
     standing: "common practice",
   },
 ];
@@ -50,13 +44,7 @@ export interface HomeSawnNet {
  *
  * @throws InvalidInput when a number is below 0
  */
-export function homeSawnNet({
-  lumberValue,
-  hours,
-  payPerHour,
-  otherCosts,
-  lumber = 0,
-}: HomeSawing): HomeSawnNet {
+export function homeSawnNet({ lumberValue, hours, payPerHour, otherCosts, lumber = 0 }: HomeSawing): HomeSawnNet {
   requireNotNegative("Lumber value", lumberValue, "$");
   requireNotNegative("Hours", hours);
   requireNotNegative("Pay per hour", payPerHour, "$");

@@ -45,17 +45,8 @@ export const byFormula = (formula: CubicFormula): ProductMeasure => ({
   unit: "ft3",
   perPrice: 1,
   volume: ({ smallEnd, largeEnd, middle, length }) =>
-    formula.volume({
-      smallEnd,
-      largeEnd: largeEnd(),
-      middle: middle(),
-      length,
-    }),
+    formula.volume({ smallEnd, largeEnd: largeEnd(), middle: middle(), length }),
 });
 
 /** Cubic feet of wood by the stem curve, at a price for one. */
-export const byWood: ProductMeasure = {
-  unit: "ft3",
-  perPrice: 1,
-  volume: ({ wood }) => wood(),
-};
+export const byWood: ProductMeasure = { unit: "ft3", perPrice: 1, volume: ({ wood }) => wood() };

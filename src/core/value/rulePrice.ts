@@ -10,8 +10,7 @@ export const sources: readonly Source[] = [
     author: "Woodlot Reckoner",
     year: "",
     title: "The same money by another rule",
-    where:
-      "log by log, from what each rule gives for it as its tables are rounded; never one factor for all logs",
+    where: "log by log, from what each rule gives for it as its tables are rounded; never one factor for all logs",
     standing: "choice of ours",
   },
 ];
@@ -29,12 +28,7 @@ export const sources: readonly Source[] = [
  * @throws InvalidInput when the price is below 0 or a measure is not above 0
  * @throws OutOfRange where a rule has no value, or nothing is scaled by the rule wanted
  */
-export function rulePrice(
-  price: DollarsPerMbf,
-  log: ScaledLog,
-  from: LogRule,
-  to: LogRule,
-): DollarsPerMbf {
+export function rulePrice(price: DollarsPerMbf, log: ScaledLog, from: LogRule, to: LogRule): DollarsPerMbf {
   requireNotNegative("Price", price, "$ per MBF");
   const paidFor = grossScale(from, log);
   const wanted = grossScale(to, log);

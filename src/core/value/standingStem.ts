@@ -1,9 +1,5 @@
 import type { Feet } from "../basis/units";
-import {
-  requireHeightTree,
-  type HeightTree,
-  type StemEquations,
-} from "../tree/national/stemEquations";
+import { requireHeightTree, type HeightTree, type StemEquations } from "../tree/national/stemEquations";
 import { cumulativeShare, stemDiameterAt } from "../tree/national/taper";
 import type { Stem } from "./buckPlan";
 

@@ -77,12 +77,7 @@ export interface Topic extends Choice {
   readonly sources: readonly Source[];
 }
 
-const plain = (
-  author: string,
-  title: string,
-  where: string,
-  standing: Source["standing"],
-): Source => ({
+const plain = (author: string, title: string, where: string, standing: Source["standing"]): Source => ({
   author,
   year: "",
   title,
@@ -90,12 +85,7 @@ const plain = (
   standing,
 });
 
-const circle = plain(
-  "Geometry",
-  "Area of a circle",
-  "pi d^2 / 576, exact",
-  "computed",
-);
+const circle = plain("Geometry", "Area of a circle", "pi d^2 / 576, exact", "computed");
 const ourList = plain(
   "Woodlot Reckoner",
   "Sources, cautions and editions in use",
@@ -109,9 +99,8 @@ const tolerance = plain(
   "choice of ours",
 );
 
-const sourcesOf = (
-  listed: readonly { readonly sources: readonly Source[] }[],
-) => listed.flatMap(({ sources }) => sources);
+const sourcesOf = (listed: readonly { readonly sources: readonly Source[] }[]) =>
+  listed.flatMap(({ sources }) => sources);
 
 const rules = sourcesOf(logRules);
 const roundedDiameters = sourcesOf(diameterRoundings);
@@ -138,12 +127,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   TREEVOLUME: treeVolume,
   TREELOGS: treeLogs,
   TREELUMBER: [...treeLumber, ...treeLogs, ...sawing],
-  BUCKPLAN: [
-    ...buckPlan,
-    ...stemDiameter,
-    ...rules,
-    ...sourcesOf(cubicFormulas),
-  ],
+  BUCKPLAN: [...buckPlan, ...stemDiameter, ...rules, ...sourcesOf(cubicFormulas)],
   FORMCLASS: formClass,
   STEMVOLUME: stemVolume,
   STEMDIAMETER: stemDiameter,
@@ -204,13 +188,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   HOMESAWNET: homeSawnNet,
   BREAKEVENPRICE: breakEvenPrice,
   COMPAREWAYS: compareWays,
-  WORKING: [
-    ...rules,
-    ...sourcesOf(cubicFormulas),
-    ...boardMeasure,
-    ...targetThickness,
-    ...lumberWeight,
-  ],
+  WORKING: [...rules, ...sourcesOf(cubicFormulas), ...boardMeasure, ...targetThickness, ...lumberWeight],
   SOURCEOF: [ourList],
   CAUTIONOF: cautions.map(({ source }) => source),
   BUILDINFO: [ourList],
@@ -218,8 +196,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
 
 /** The same source is often named by several parts of one answer. */
 function once(sources: readonly Source[]): readonly Source[] {
-  const key = ({ author, title, where }: Source) =>
-    [author, title, where].join("|");
+  const key = ({ author, title, where }: Source) => [author, title, where].join("|");
   return [...new Map(sources.map((source) => [key(source), source])).values()];
 }
 
@@ -233,13 +210,6 @@ export const topics: readonly Topic[] = [
   { title: "Softwood sizes", sources: softwood.sources },
   { title: "Hardwood thicknesses", sources: hardwood.sources },
   { title: "Wood properties", aliases: ["Wood", "Shrinkage"], sources: woods },
-  ...Object.entries(ofFunctions).map(([title, sources]) => ({
-    title,
-    sources,
-  })),
-  ...cautions.map(({ title, aliases = [], source }) => ({
-    title,
-    aliases,
-    sources: [source],
-  })),
+  ...Object.entries(ofFunctions).map(([title, sources]) => ({ title, sources })),
+  ...cautions.map(({ title, aliases = [], source }) => ({ title, aliases, sources: [source] })),
 ].map((topic) => ({ ...topic, sources: once(topic.sources) }));

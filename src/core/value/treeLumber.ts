@@ -29,27 +29,19 @@ export interface LumberOrder {
  *
  * @returns a function from a tree to board feet; it throws OutOfRange outside the form-class tables
  */
-export function treeLumber({
-  sizes,
-  kerf,
-  pattern,
-  lengths,
-}: LumberOrder): (tree: FormClassTree) => BoardFeet {
+export function treeLumber({ sizes, kerf, pattern, lengths }: LumberOrder): (tree: FormClassTree) => BoardFeet {
   const known = new Map<string, number>();
 
   const ofLog = (log: Parameters<typeof sawPlan>[0]["log"]): number => {
     const key = `${log.smallEnd} ${log.largeEnd} ${log.length}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    const sawn = orNone(
-      () => sawYield(sawPlan({ log, sizes, kerf, pattern, lengths })).boardFeet,
-    );
+    const sawn = orNone(() => sawYield(sawPlan({ log, sizes, kerf, pattern, lengths })).boardFeet);
     known.set(key, sawn);
     return sawn;
   };
 
-  return (tree) =>
-    boardFeet(treeLogs(tree).reduce((sum, log) => sum + ofLog(log), 0));
+  return (tree) => boardFeet(treeLogs(tree).reduce((sum, log) => sum + ofLog(log), 0));
 }
 
 /** A plan without a mill is out of range for one reason only: no board of the list fits the log. */

@@ -8,8 +8,7 @@ export const sources: readonly Source[] = [
     author: "Woodlot Reckoner",
     year: "2026",
     title: "Range of a product of two ranges",
-    where:
-      "core/value/valueRange: low times low to high times high, the widest the two ranges allow",
+    where: "core/value/valueRange: low times low to high times high, the widest the two ranges allow",
     standing: "choice of ours",
   },
 ];
@@ -45,20 +44,13 @@ export interface Priced {
  *
  * @throws InvalidInput when a number is below 0, or the price does not lie between its low and its high
  */
-export function valueRange({
-  volume,
-  margin,
-  price,
-  priceLow = price,
-  priceHigh = price,
-}: Priced): ValueRange {
+export function valueRange({ volume, margin, price, priceLow = price, priceHigh = price }: Priced): ValueRange {
   requireNotNegative("Volume", volume, "MBF");
   requireNotNegative("Margin", margin, "MBF");
   requireNotNegative("Price", price, "$ per MBF");
   requireNotNegative("Low price", priceLow, "$ per MBF");
   requireNotNegative("High price", priceHigh, "$ per MBF");
-  if (priceLow > priceHigh)
-    throw new InvalidInput("Swap the low and high price.");
+  if (priceLow > priceHigh) throw new InvalidInput("Swap the low and high price.");
   if (price < priceLow || price > priceHigh) {
     throw new InvalidInput(
       `The price should lie between the low and the high price, ${shown(priceLow)} and ${shown(priceHigh)} $ per MBF. You have ${shown(price)}.`,

@@ -5,12 +5,7 @@ import { cubicFormulas } from "../../core/log/cubic";
 import { smallEndRule } from "../../core/log/findLogRule";
 import { logRules } from "../../core/log/rules";
 import { SHORTEST_STEP, type Product } from "../../core/value/buckPlan";
-import {
-  byFormula,
-  byRule,
-  byWood,
-  type ProductMeasure,
-} from "../../core/value/productMeasures";
+import { byFormula, byRule, byWood, type ProductMeasure } from "../../core/value/productMeasures";
 import { BadRows } from "./columns";
 import { boundsIn } from "./measuredIn";
 import { asCells, blank, boundedNumber, type Cells } from "./readings";
@@ -37,12 +32,7 @@ const waysOfSelling: readonly SoldBy[] = [
     measure: () => byFormula(formula),
     cubic: true,
   })),
-  {
-    title: "Cubic",
-    aliases: ["Cubic feet", "ft3", "Cubic meters", "m3"],
-    measure: () => byWood,
-    cubic: true,
-  },
+  { title: "Cubic", aliases: ["Cubic feet", "ft3", "Cubic meters", "m3"], measure: () => byWood, cubic: true },
 ];
 
 /**
@@ -51,10 +41,7 @@ const waysOfSelling: readonly SoldBy[] = [
  *
  * @throws InvalidInput naming the first bad row and how many more there are
  */
-export function productsIn(
-  given: unknown,
-  units: UnitSystem,
-): readonly Product[] {
+export function productsIn(given: unknown, units: UnitSystem): readonly Product[] {
   const rows: Cells = asCells(given);
   const bad = new BadRows();
   const products: Product[] = [];
@@ -74,22 +61,11 @@ export function productsIn(
   return products;
 }
 
-function productOf(
-  row: readonly unknown[],
-  name: string,
-  units: UnitSystem,
-): Product {
+function productOf(row: readonly unknown[], name: string, units: UnitSystem): Product {
   const { diameter, distance, cubic } = units;
-  const measure = (
-    place: number,
-    what: string,
-    unit: Unit,
-    low: number,
-    high: number,
-  ) => {
+  const measure = (place: number, what: string, unit: Unit, low: number, high: number) => {
     const cell = row[place];
-    if (blank(cell))
-      throw new InvalidInput(`${what} needs a number, but the cell is blank.`);
+    if (blank(cell)) throw new InvalidInput(`${what} needs a number, but the cell is blank.`);
     return boundedNumber(cell, what, boundsIn(unit, low, high)) / unit.perOurs;
   };
   const smallestEnd = inches(measure(1, "Smallest small end", diameter, 1, 80));
@@ -97,9 +73,7 @@ function productOf(
   const longest = feet(measure(3, "Longest length", distance, 1, 100));
   const step = feet(measure(4, "Length step", distance, SHORTEST_STEP, 100));
   const soldBy = chosen("Rule", row[5], waysOfSelling);
-  const price = blank(row[6])
-    ? 0
-    : boundedNumber(row[6], "Price", { unit: "$", low: 0, high: 1e6 });
+  const price = blank(row[6]) ? 0 : boundedNumber(row[6], "Price", { unit: "$", low: 0, high: 1e6 });
   return {
     name,
     smallestEnd,

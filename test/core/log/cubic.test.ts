@@ -13,12 +13,7 @@ import { expectAsPrinted } from "../../support/expectAsPrinted";
 import { numberIn, published } from "../../support/published";
 
 const table = published("log/cubic.csv");
-const log = (
-  smallEnd: number,
-  middle: number,
-  largeEnd: number,
-  length: number,
-): MeasuredLog => ({
+const log = (smallEnd: number, middle: number, largeEnd: number, length: number): MeasuredLog => ({
   smallEnd: inches(smallEnd),
   middle: inches(middle),
   largeEnd: inches(largeEnd),
@@ -26,22 +21,16 @@ const log = (
 });
 
 describe.each(cubicFormulas)("$title", (formula) => {
-  it.each(table.rows)(
-    `$smallEnd, $middle, $largeEnd in x $length ft, ${table.standing}`,
-    (row) => {
-      const [smallEnd, middle, largeEnd, length] = [
-        "smallEnd",
-        "middle",
-        "largeEnd",
-        "length",
-      ].map((of) => numberIn(row, of));
-      expectAsPrinted(
-        formula.volume(log(smallEnd!, middle!, largeEnd!, length!)),
-        numberIn(row, formula.id),
-        table.printedTo,
-      );
-    },
-  );
+  it.each(table.rows)(`$smallEnd, $middle, $largeEnd in x $length ft, ${table.standing}`, (row) => {
+    const [smallEnd, middle, largeEnd, length] = ["smallEnd", "middle", "largeEnd", "length"].map((of) =>
+      numberIn(row, of),
+    );
+    expectAsPrinted(
+      formula.volume(log(smallEnd!, middle!, largeEnd!, length!)),
+      numberIn(row, formula.id),
+      table.printedTo,
+    );
+  });
 
   it("is exact for a cylinder", () => {
     const cylinder = (Math.PI / 4) * (14 / 12) ** 2 * 16; // ft3
@@ -56,14 +45,8 @@ describe.each(cubicFormulas)("$title", (formula) => {
           log(10, 11, 12, 16 * times),
           log(10 * times, 11 * times, 12 * times, 16),
         ];
-        expect(formula.volume(longer)).toBeCloseTo(
-          formula.volume(one) * times,
-          6,
-        );
-        expect(formula.volume(thicker)).toBeCloseTo(
-          formula.volume(one) * times ** 2,
-          6,
-        );
+        expect(formula.volume(longer)).toBeCloseTo(formula.volume(one) * times, 6);
+        expect(formula.volume(thicker)).toBeCloseTo(formula.volume(one) * times ** 2, 6);
       }),
     );
   });
@@ -74,22 +57,14 @@ describe.each(cubicFormulas)("$title", (formula) => {
 });
 
 it("Newton is exact for a cone, whose middle is the mean of its ends", () => {
-  expect(newton.volume(log(10, 11, 12, 16))).toBeCloseTo(
-    cone.volume(log(10, 11, 12, 16)),
-    9,
-  );
+  expect(newton.volume(log(10, 11, 12, 16))).toBeCloseTo(cone.volume(log(10, 11, 12, 16)), 9);
 });
 
 /** A log of so many thin discs, whose diameter at each share of the length is told. */
-function summedDiscs(
-  diameterAt: (share: number) => number,
-  length: number,
-): number {
+function summedDiscs(diameterAt: (share: number) => number, length: number): number {
   const discs = 20_000;
   let volume = 0;
-  for (let i = 0; i < discs; i += 1)
-    volume +=
-      (Math.PI / 576) * diameterAt((i + 0.5) / discs) ** 2 * (length / discs);
+  for (let i = 0; i < discs; i += 1) volume += (Math.PI / 576) * diameterAt((i + 0.5) / discs) ** 2 * (length / discs);
   return volume;
 }
 
@@ -100,21 +75,10 @@ it("each solid is what its discs add up to: even growth a cone, growth of the 3/
     [8, 20],
   ] as const) {
     const grown = (power: number) => (share: number) =>
-      (small ** (1 / power) +
-        share * (large ** (1 / power) - small ** (1 / power))) **
-      power;
-    expect(cone.volume(log(small, NaN, large, 16))).toBeCloseTo(
-      summedDiscs(grown(1), 16),
-      5,
-    );
-    expect(neiloid.volume(log(small, NaN, large, 16))).toBeCloseTo(
-      summedDiscs(grown(3 / 2), 16),
-      5,
-    );
-    expect(smalian.volume(log(small, NaN, large, 16))).toBeCloseTo(
-      summedDiscs(grown(1 / 2), 16),
-      5,
-    );
+      (small ** (1 / power) + share * (large ** (1 / power) - small ** (1 / power))) ** power;
+    expect(cone.volume(log(small, NaN, large, 16))).toBeCloseTo(summedDiscs(grown(1), 16), 5);
+    expect(neiloid.volume(log(small, NaN, large, 16))).toBeCloseTo(summedDiscs(grown(3 / 2), 16), 5);
+    expect(smalian.volume(log(small, NaN, large, 16))).toBeCloseTo(summedDiscs(grown(1 / 2), 16), 5);
   }
 });
 
@@ -123,9 +87,7 @@ it("a neiloid holds no more than a cone, and a cone no more than Smalian has it"
   fc.assert(
     fc.property(across, across, (one, other) => {
       const measured = log(one, NaN, other, 16);
-      const [least, middle, most] = [neiloid, cone, smalian].map((formula) =>
-        formula.volume(measured),
-      );
+      const [least, middle, most] = [neiloid, cone, smalian].map((formula) => formula.volume(measured));
       return least! <= middle! + 1e-9 && middle! <= most! + 1e-9;
     }),
   );
@@ -134,11 +96,8 @@ it("a neiloid holds no more than a cone, and a cone no more than Smalian has it"
 it("Huber and Newton ask for the middle by name; the others do without", () => {
   const ends = { smallEnd: inches(10), largeEnd: inches(12), length: feet(16) };
   expect(smalian.volume(ends)).toBeCloseTo(10.646508, 6);
-  for (const formula of [cone, neiloid])
-    expect(formula.volume(ends)).toBeGreaterThan(10);
+  for (const formula of [cone, neiloid]) expect(formula.volume(ends)).toBeGreaterThan(10);
   for (const formula of [huber, newton]) {
-    expect(() => formula.volume(ends)).toThrow(
-      `${formula.title} needs the diameter at the middle of the log too.`,
-    );
+    expect(() => formula.volume(ends)).toThrow(`${formula.title} needs the diameter at the middle of the log too.`);
   }
 });

@@ -9,8 +9,7 @@ const geometry: Source = {
   author: "Geometry",
   year: "",
   title: "Frustum of a cone",
-  where:
-    "area that grows with the square of the height, added up from one end to the other",
+  where: "area that grows with the square of the height, added up from one end to the other",
   standing: "computed",
 };
 

@@ -11,9 +11,7 @@ import { squareFeet, type Inches, type SquareFeet } from "../../basis/units";
  */
 export function crossSection(what: string, diameter: Inches): SquareFeet {
   requirePositive(what, diameter, "in");
-  return squareFeet(
-    SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER * diameter * diameter,
-  );
+  return squareFeet(SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER * diameter * diameter);
 }
 
 /** The same area as a step of a working. */
@@ -29,13 +27,7 @@ export const sectionStep = (meaning: string, diameter: Inches): Step => ({
  *
  * @throws InvalidInput when the middle diameter is missing, or not a number above 0
  */
-export function middleSection(
-  formula: string,
-  middle: Inches | undefined,
-): SquareFeet {
-  if (middle === undefined)
-    throw new InvalidInput(
-      `${formula} needs the diameter at the middle of the log too.`,
-    );
+export function middleSection(formula: string, middle: Inches | undefined): SquareFeet {
+  if (middle === undefined) throw new InvalidInput(`${formula} needs the diameter at the middle of the log too.`);
   return crossSection("Middle diameter", middle);
 }

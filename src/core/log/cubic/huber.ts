@@ -32,12 +32,7 @@ export const huber: CubicFormula = {
     const half = sectionStep("Area half way between the ends", middle);
     return [
       half,
-      {
-        sum: sum`${half.value} * ${length}`,
-        meaning: "Times the length",
-        value: half.value * length,
-        unit: "ft3",
-      },
+      { sum: sum`${half.value} * ${length}`, meaning: "Times the length", value: half.value * length, unit: "ft3" },
     ];
   },
 };

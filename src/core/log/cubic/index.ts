@@ -6,10 +6,4 @@ import { newton } from "./newton";
 import { smalian } from "./smalian";
 
 /** Every formula for the cubic volume of a log. Menus, messages and tests read this list. */
-export const cubicFormulas: readonly CubicFormula[] = [
-  smalian,
-  huber,
-  newton,
-  cone,
-  neiloid,
-];
+export const cubicFormulas: readonly CubicFormula[] = [smalian, huber, newton, cone, neiloid];

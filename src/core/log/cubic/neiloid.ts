@@ -9,8 +9,7 @@ const geometry: Source = {
   author: "Geometry",
   year: "",
   title: "Frustum of a neiloid",
-  where:
-    "area that grows with the cube of the height, added up from one end to the other",
+  where: "area that grows with the cube of the height, added up from one end to the other",
   standing: "computed",
 };
 
@@ -36,14 +35,7 @@ export const neiloid: CubicFormula = {
     requirePositive("Length", length, "ft");
     const small = crossSection("Small end", smallEnd);
     const large = crossSection("Large end", largeEnd);
-    return cubicFeet(
-      ((small +
-        Math.cbrt(small ** 2 * large) +
-        Math.cbrt(small * large ** 2) +
-        large) /
-        4) *
-        length,
-    );
+    return cubicFeet(((small + Math.cbrt(small ** 2 * large) + Math.cbrt(small * large ** 2) + large) / 4) * length);
   },
 
   working({ smallEnd, largeEnd, length }) {

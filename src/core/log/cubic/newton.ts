@@ -28,9 +28,7 @@ export const newton: CubicFormula = {
     requirePositive("Length", length, "ft");
     const small = crossSection("Small end", smallEnd);
     const large = crossSection("Large end", largeEnd);
-    return cubicFeet(
-      ((small + 4 * middleSection(newton.title, middle) + large) / 6) * length,
-    );
+    return cubicFeet(((small + 4 * middleSection(newton.title, middle) + large) / 6) * length);
   },
 
   working({ smallEnd, middle = inches(NaN), largeEnd, length }) {
@@ -48,12 +46,7 @@ export const newton: CubicFormula = {
         value: mean,
         unit: "ft2",
       },
-      {
-        sum: sum`${mean} * ${length}`,
-        meaning: "Times the length",
-        value: mean * length,
-        unit: "ft3",
-      },
+      { sum: sum`${mean} * ${length}`, meaning: "Times the length", value: mean * length, unit: "ft3" },
     ];
   },
 };

@@ -35,12 +35,7 @@ export const smalian: CubicFormula = {
 
   volume({ smallEnd, largeEnd, length }) {
     requirePositive("Length", length, "ft");
-    return cubicFeet(
-      ((crossSection("Small end", smallEnd) +
-        crossSection("Large end", largeEnd)) /
-        2) *
-        length,
-    );
+    return cubicFeet(((crossSection("Small end", smallEnd) + crossSection("Large end", largeEnd)) / 2) * length);
   },
 
   working({ smallEnd, largeEnd, length }) {
@@ -50,18 +45,8 @@ export const smalian: CubicFormula = {
     return [
       small,
       large,
-      {
-        sum: sum`(${small.value} + ${large.value}) / 2`,
-        meaning: "Mean of both",
-        value: mean,
-        unit: "ft2",
-      },
-      {
-        sum: sum`${mean} * ${length}`,
-        meaning: "Times the length",
-        value: mean * length,
-        unit: "ft3",
-      },
+      { sum: sum`(${small.value} + ${large.value}) / 2`, meaning: "Mean of both", value: mean, unit: "ft2" },
+      { sum: sum`${mean} * ${length}`, meaning: "Times the length", value: mean * length, unit: "ft3" },
     ];
   },
 };
