@@ -1,4 +1,5 @@
 import "../support/customFunctions";
+import { functionsFile } from "./functionsFile";
 import { logScaleRatios } from "./logScale";
 import { pageRatios } from "./page";
 import { printed } from "./ratio";
@@ -25,4 +26,4 @@ for (const measure of [
 }
 
 console.log("\n| What is loaded | Size | Aim, or less |\n| --- | ---: | ---: |");
-for (const line of sizes()) console.log(line);
+for (const line of [...sizes(), ...(await functionsFile())]) console.log(line);

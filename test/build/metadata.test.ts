@@ -45,6 +45,17 @@ describe("functions.json and functions.js, as built", () => {
     expect([...functionNames].sort()).toEqual(ids);
   });
 
+  it("knows Student's t in a bare engine: 8,071 bf/ac give or take 1,779 from fourteen points, t = 2.160", () => {
+    const points = [7420, 9650, 5130, 11280, 8040, 6310, 12760, 3980, 8890, 7150, 10240, 1870, 11950, 8330];
+    const margin = associated.get("MARGINOFERROR") as (values: number[][], confidence: number) => number;
+    expect(
+      margin(
+        points.map((one) => [one]),
+        95,
+      ),
+    ).toBeCloseTo(1779, 0);
+  });
+
   it("declares as many arguments as each function takes", () => {
     for (const { id, parameters } of functions) {
       const given = associated.get(id) as (...args: unknown[]) => unknown;
