@@ -8,6 +8,7 @@ import * as logMeasures from "./logMeasures";
 import * as logs from "./logs";
 import * as millSetup from "./millSetup";
 import * as money from "./money";
+import * as outline from "./outline";
 import * as plan from "./plan";
 import * as sampling from "./sampling";
 import * as sawing from "./sawing";
@@ -25,6 +26,7 @@ import * as working from "./working";
 /** Hands every function of a shell file to the spreadsheet under its upper-cased name; menus of texts are passed over. */
 const shells = [
   plan,
+  outline,
   woods,
   tree,
   stem,

@@ -8,10 +8,12 @@ import { densityMeasures } from "../cruise/densities";
 import { sources as diameterClass } from "../cruise/diameterClass";
 import { sources as doubleSampling } from "../cruise/doubleSampling";
 import { sources as estimate } from "../cruise/estimate";
+import { sources as gridInOutline } from "../cruise/gridInOutline";
 import { sources as gridPoints } from "../cruise/gridPoints";
 import { sources as gridSpacing } from "../cruise/gridSpacing";
 import { sources as limitingDistance } from "../cruise/limitingDistance";
 import { samplingMethods } from "../cruise/methods";
+import { sources as outline } from "../cruise/outline";
 import { sources as plotRadius } from "../cruise/plotRadius";
 import { sources as plotRadiusFactor } from "../cruise/plotRadiusFactor";
 import { plotGuides } from "../cruise/plotsByAcres";
@@ -148,6 +150,8 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   PLOTSBYACRES: plotGuides.map(({ source }) => source),
   PLOTSBYSTRATUM: plotsByStratum,
   GRIDPOINTS: gridPoints,
+  GRIDINOUTLINE: gridInOutline,
+  OUTLINEACRES: outline,
   BAFOPTIONS: bafOptions,
   STRATASUMMARY: [...stratified, ...estimate],
   CLUSTERSUMMARY: clusters,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { feet } from "../../../src/core/basis/units";
-import { checkPoint, gridInOutline, randomStart } from "../../../src/core/cruise/gridInOutline";
+import { randomStart } from "../../../src/core/cruise/gridInOutline";
 import { gridPoints, type MapPoint } from "../../../src/core/cruise/gridPoints";
 
 const at = (east: number, north: number): MapPoint => ({ east: feet(east), north: feet(north) });
@@ -55,47 +55,5 @@ describe("a grid over a rectangle", () => {
     expect(() => grid(900, 900, 100, at(150, 20))).toThrow("The start should lie within one spacing of the corner");
     expect(() => grid(1e5, 1e5, 100, at(50, 50))).toThrow("Spacing should be wider: that would be 1000000 points.");
     expect(() => grid(0, 100, 100, at(50, 50))).toThrow("Width should be above 0 ft. You have 0.");
-  });
-});
-
-describe("a grid in an outline", () => {
-  // An L: 600 by 600 ft less its north-east quarter; 270,000 ft2
-  const outline = [at(0, 0), at(600, 0), at(600, 300), at(300, 300), at(300, 600), at(0, 600)];
-  const inside = (seed: number) => gridInOutline(outline, feet(100), seed);
-
-  it("keeps the points inside, in walking order, and drops the others", () => {
-    const points = inside(7);
-    expect(points.every(({ east, north }) => !(east > 300 && north > 300))).toBe(true);
-    expect(points.length).toBe(27);
-  });
-
-  it("is the same for the same seed, and another for another", () => {
-    expect(inside(7)).toEqual(inside(7));
-    expect(inside(8)).not.toEqual(inside(7));
-  });
-
-  it("has, over many starts, as many points as acres over acres", () => {
-    const wide = (seed: number) => gridInOutline(outline, feet(170), seed).length;
-    let sum = 0;
-    for (let seed = 0; seed < 4000; seed += 1) sum += wide(seed);
-    expect(Math.abs(sum / 4000 - 270_000 / 170 ** 2)).toBeLessThan(0.15);
-  });
-
-  it("may lie anywhere on the map", () => {
-    const moved = outline.map(({ east, north }) => at(east - 5000, north + 900));
-    expect(gridInOutline(moved, feet(100), 7)).toEqual(
-      inside(7).map(({ east, north }) => at(east - 5000, north + 900)),
-    );
-  });
-
-  it("says of a plot outside that it is none", () => {
-    expect(checkPoint("7", at(450, 450), outline)).toBe(
-      "Plot 7 lies outside the tract, so it is no plot of this cruise. Take it off the plot list.",
-    );
-    expect(checkPoint("7", at(150, 450), outline)).toBe("");
-    expect(() => gridInOutline(outline.slice(0, 2), feet(100), 1)).toThrow(
-      "An outline needs 3 corners or more. You have 2.",
-    );
-    expect(() => gridInOutline([at(0, 0), at(1, 0), at(0, 1)], feet(500), 3)).toThrow("No point falls inside");
   });
 });
