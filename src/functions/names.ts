@@ -20,6 +20,7 @@ export const functionNames = [
   "TREELOGS",
   "TREELUMBER",
   "BUCKPLAN",
+  "BUCKHABITS",
   "FORMCLASS",
   "STEMVOLUME",
   "STEMDIAMETER",

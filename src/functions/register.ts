@@ -1,4 +1,5 @@
 import * as boards from "./boards";
+import * as bucking from "./bucking";
 import * as count from "./count";
 import * as cut from "./cut";
 import * as cutLists from "./cutLists";
@@ -31,6 +32,7 @@ const shells = [
   tree,
   stem,
   harvest,
+  bucking,
   stand,
   sampling,
   logs,

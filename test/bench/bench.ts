@@ -1,4 +1,5 @@
 import "../support/customFunctions";
+import { buckingRatios } from "./bucking";
 import { functionsFile } from "./functionsFile";
 import { logScaleRatios } from "./logScale";
 import { pageRatios } from "./page";
@@ -18,6 +19,7 @@ for (const measure of [
   threeRulesRatios,
   treeVolumeRatios,
   stemVolumeRatios,
+  buckingRatios,
   standTableRatios,
   sawingRatios,
   pageRatios,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { buckPlan } from "../../src/functions/harvest";
+import { buckPlan } from "../../src/functions/bucking";
 import { CubicFormulaName, logCubic } from "../../src/functions/logs";
 import { stemDiameter, stemVolume } from "../../src/functions/stem";
 
@@ -14,7 +14,17 @@ const PRODUCTS = [
   ["", null, null, null, null, null, null],
 ];
 
-const HEADER = ["Log", "From ft", "To ft", "Product", "Small end in", "Volume bf or ft3", "Value $"];
+const HEADER = [
+  "Log",
+  "From ft",
+  "To ft",
+  "Product",
+  "Small end in",
+  "Volume bf or ft3",
+  "Value $",
+  "Length ft",
+  "Large end in",
+];
 const oak = (...rest: unknown[]) =>
   buckPlan(cell("white oak"), cell(20), cell(80), PRODUCTS, ...(rest as never[])) as (string | number)[][];
 const number = (cells: unknown[][]) => cells[0]?.[0] as number;
@@ -25,12 +35,14 @@ describe("BUCKPLAN", () => {
     expect(header).toEqual(HEADER);
     expect(logs.length).toBeGreaterThan(2);
     let free = 1;
-    logs.forEach(([log, from, to, product, smallEnd, volume, value], place) => {
+    logs.forEach(([log, from, to, product, smallEnd, volume, value, bought, largeEnd], place) => {
       expect(log).toBe(place + 1);
       expect(from).toBeCloseTo(free, 9);
       free = to as number;
       expect(smallEnd).toBeCloseTo(number(stemDiameter(cell("white oak"), cell(20), cell(80), cell(to))), 9);
       const length = (to as number) - (from as number) - 0.33;
+      expect(bought).toBeCloseTo(length, 9);
+      expect(largeEnd).toBeCloseTo(number(stemDiameter(cell("white oak"), cell(20), cell(80), cell(from))), 9);
       if (product === "Pulpwood") expect(value).toBeCloseTo((volume as number) * 0.2, 9);
       // Doyle, to the nearest board foot.
       else
@@ -72,6 +84,34 @@ describe("BUCKPLAN", () => {
     for (const [, , to] of oak(null, null, 30, null).slice(1)) expect(to).toBeLessThanOrEqual(30);
   });
 
+  it("keeps out of several flaws, in any order, and cuts in a crook", () => {
+    const logs = oak(null, null, [[44], [20], [null], [12]], [[44], [23], [null], [16]]).slice(1) as number[][];
+    expect(logs.some(([, from]) => from === 23) && logs.some(([, from]) => from === 44)).toBe(true);
+    for (const [, from = NaN, to = NaN] of logs) {
+      for (const [begins, ends] of [
+        [12, 16],
+        [20, 23],
+        [44, 44],
+      ] as const)
+        expect(to <= begins || from >= ends, `${from} to ${to}`).toBe(true);
+    }
+    expect(() => oak(null, null, [[10], [30]], [[12], [20]])).toThrow(
+      "Cull should not end below the height at which it begins.",
+    );
+    expect(() => oak(null, null, [[10], ["x"]], [[12], [20]])).toThrow(/^Cull row 2: Cull from needs a number/);
+  });
+
+  it("sells nothing above a broken top", () => {
+    const whole = oak().slice(1) as number[][];
+    const broken = oak(null, null, 40).slice(1) as number[][];
+    expect(Math.max(...broken.map(([, , to = NaN]) => to))).toBeLessThanOrEqual(40);
+    expect(broken[0]?.[4]).toBeCloseTo(
+      number(stemDiameter(cell("white oak"), cell(20), cell(80), cell(broken[0]?.[2]))),
+      9,
+    );
+    expect(whole.length).toBeGreaterThan(broken.length);
+  });
+
   it("gives the same plan in metric", () => {
     const metric = PRODUCTS.slice(0, 3).map(([name, end, shortest, longest, step, rule, price]) => [
       name,
@@ -88,10 +128,20 @@ describe("BUCKPLAN", () => {
       cell(50.8),
       cell(80 * 0.3048),
       metric,
-      ...([none, none, none, none, none, none] as const),
+      ...([none, none, none, none, none, none, none, none] as const),
       cell("metric"),
     ) as (string | number)[][];
-    expect(header).toEqual(["Log", "From m", "To m", "Product", "Small end cm", "Volume bf or m3", "Value $"]);
+    expect(header).toEqual([
+      "Log",
+      "From m",
+      "To m",
+      "Product",
+      "Small end cm",
+      "Volume bf or m3",
+      "Value $",
+      "Length m",
+      "Large end cm",
+    ]);
     expect(logs.map((log) => log[3])).toEqual(
       oak()
         .slice(1)
@@ -105,7 +155,17 @@ describe("BUCKPLAN", () => {
   });
 
   it("says so when there is no tree yet, and when nothing fits", () => {
-    expect(buckPlan(cell(null), cell(20), cell(80), PRODUCTS)[1]).toEqual(["No trees yet", "", "", "", "", "", ""]);
+    expect(buckPlan(cell(null), cell(20), cell(80), PRODUCTS)[1]).toEqual([
+      "No trees yet",
+      "",
+      "",
+      "",
+      "",
+      "",
+      "",
+      "",
+      "",
+    ]);
     expect(() => buckPlan(cell("white oak"), cell(4), cell(30), PRODUCTS.slice(0, 2))).toThrow(
       "No product in your list fits this stem.",
     );

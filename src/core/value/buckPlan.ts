@@ -3,6 +3,7 @@ import { requireBetween, requireNotNegative, requirePositive } from "../basis/re
 import type { Source } from "../basis/source";
 import { dollars, feet, type Dollars, type Feet, type Inches } from "../basis/units";
 import type { ProductMeasure } from "./productMeasures";
+import { soundStretches, type Flaw } from "./soundStretches";
 
 /** What can be sold from a stem. */
 export interface Product {
@@ -33,8 +34,8 @@ export interface BuckOrder {
   readonly stump: Feet;
   /** Left on every log beyond the length that is bought. [ft] */
   readonly trim: Feet;
-  /** A stretch that no log may reach into. */
-  readonly cull?: { readonly from: Feet; readonly to: Feet };
+  /** Stretches that no log may reach into, and heights at which the stem has to be cut. */
+  readonly flaws?: readonly Flaw[];
 }
 
 /** One log of the plan, from where it is cut off at the bottom to where it is cut off at the top, trim included. */
@@ -42,6 +43,9 @@ export interface BuckedLog {
   readonly from: Feet;
   readonly to: Feet;
   readonly product: Product;
+  /** Length that is bought, trim left out. [ft] */
+  readonly length: Feet;
+  /** Inside bark, where it is cut off. */
   readonly smallEnd: Inches;
   readonly volume: number;
   readonly value: Dollars;
@@ -49,7 +53,7 @@ export interface BuckedLog {
 
 /** Most lengths that all products together may be cut in, so that an answer never takes long: a choice of ours. */
 const MOST_LENGTHS = 200;
-export const SHORTEST_STEP = feet(0.3); // a tenth of a meter is a little more
+export const SHORTEST_STEP = feet(0.1);
 /** Cuts that lie closer than this are the same cut: it only mends how sums are rounded. [ft] */
 const SAME_CUT = 1e-6;
 
@@ -58,11 +62,12 @@ const SAME_CUT = 1e-6;
  *
  *     best(p) = greatest of 0 and, over every product and length L that fits, value(p, L) + best(p + L + trim)
  *
- *     p  height of a cut, from the stump up, and again from the top of a cull stretch    [ft]
+ *     p  height of a cut, from the stump up, and again from the top of each flaw    [ft]
  *
- * Logs are cut one upon the other from the bottom of each sound stretch. That loses nothing: stems taper, so a log that
- * is moved down has no less of a small end and no less wood. The small end is measured where the log is cut off, above
- * its trim. Width of the cuts is left out.
+ * Cuts may fall anywhere: heights are sums of lengths and trims as they are, on no grid that would round them. Logs are
+ * cut one upon the other from the bottom of each sound stretch. That loses nothing: stems taper, so a log that is moved
+ * down has no less of a small end and no less wood. The small end is measured where the log is cut off, above its trim.
+ * Width of the cuts is left out.
  *
  * @returns the logs from the stump up
  * @throws InvalidInput when a measure cannot be used
@@ -70,14 +75,8 @@ const SAME_CUT = 1e-6;
  */
 export function buckPlan(order: BuckOrder): readonly BuckedLog[] {
   requireOrder(order);
-  const { stem, stump, cull } = order;
-  const stretches: readonly (readonly [number, number])[] = cull
-    ? [
-        [stump, Math.min(cull.from, stem.height)],
-        [Math.max(stump, cull.to), stem.height],
-      ]
-    : [[stump, stem.height]];
-  const logs = stretches.flatMap(([from, to]) => bestOf(order, from, to));
+  const { stem, stump, flaws = [] } = order;
+  const logs = soundStretches(stump, stem.height, flaws).flatMap(([from, to]) => bestOf(order, from, to));
   if (logs.length === 0) throw new OutOfRange("No product in your list fits this stem.");
   return logs;
 }
@@ -113,8 +112,8 @@ function bestOf(order: BuckOrder, bottom: number, top: number): BuckedLog[] {
   return logs;
 }
 
-/** Every log that may be cut with its bottom at a height. */
-function* logsFrom({ stem, products, trim }: BuckOrder, p: number, top: number): Generator<BuckedLog> {
+/** Every log that may be cut with its bottom at a height and its top no higher than another. */
+export function* logsFrom({ stem, products, trim }: BuckOrder, p: number, top: number): Generator<BuckedLog> {
   const from = feet(p);
   for (const product of products) {
     for (const length of lengthsOf(product)) {
@@ -131,20 +130,19 @@ function* logsFrom({ stem, products, trim }: BuckOrder, p: number, top: number):
       });
       if (volume === undefined) continue;
       const value = dollars((volume / product.measure.perPrice) * product.price);
-      yield { from, to, product, smallEnd, volume, value };
+      yield { from, to, product, length, smallEnd, volume, value };
     }
   }
 }
 
-function* lengthsOf({ shortest, longest, step }: Product): Generator<Feet> {
+export function* lengthsOf({ shortest, longest, step }: Product): Generator<Feet> {
   for (let i = 0; shortest + i * step <= longest + SAME_CUT; i += 1) yield feet(shortest + i * step);
 }
 
-function requireOrder({ stem, products, stump, trim, cull }: BuckOrder): void {
+function requireOrder({ stem, products, stump, trim }: BuckOrder): void {
   requirePositive("Height", stem.height, "ft");
   requirePositive("Stump height", stump, "ft");
   requireNotNegative("Trim", trim, "ft");
-  if (cull && cull.to <= cull.from) throw new InvalidInput("Cull should end above the height at which it begins.");
   let lengths = 0;
   for (const { name, smallestEnd, shortest, longest, step, price } of products) {
     requirePositive(`Smallest small end of "${name}"`, smallestEnd, "in");

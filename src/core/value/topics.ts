@@ -66,6 +66,7 @@ import { sources as treeHeight } from "../tree/treeHeight";
 import { sources as treeLogs } from "../tree/treeLogs";
 import { sources as treeVolume } from "../tree/treeVolume";
 import { sources as breakEvenPrice } from "./breakEvenPrice";
+import { sources as buckHabits } from "./buckHabits";
 import { sources as buckPlan } from "./buckPlan";
 import { sources as compareWays } from "./compareWays";
 import { sources as homeSawnNet } from "./homeSawnNet";
@@ -129,7 +130,8 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   TREEVOLUME: treeVolume,
   TREELOGS: treeLogs,
   TREELUMBER: [...treeLumber, ...treeLogs, ...sawing],
-  BUCKPLAN: [...buckPlan, ...stemDiameter, ...rules, ...sourcesOf(cubicFormulas)],
+  BUCKPLAN: [...buckPlan, ...stemDiameter, ...treeLogs, ...rules, ...sourcesOf(cubicFormulas)],
+  BUCKHABITS: [...buckPlan, ...buckHabits, ...stemDiameter, ...treeLogs, ...rules, ...sourcesOf(cubicFormulas)],
   FORMCLASS: formClass,
   STEMVOLUME: stemVolume,
   STEMDIAMETER: stemDiameter,
