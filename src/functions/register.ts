@@ -15,6 +15,7 @@ import * as sampling from "./sampling";
 import * as sawing from "./sawing";
 import * as scaleSheets from "./scaleSheets";
 import * as scaling from "./scaling";
+import * as speciesList from "./speciesList";
 import * as stand from "./stand";
 import * as strata from "./strata";
 import * as stem from "./stem";
@@ -31,6 +32,7 @@ const shells = [
   woods,
   tree,
   stem,
+  speciesList,
   harvest,
   bucking,
   stand,

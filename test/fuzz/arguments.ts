@@ -68,6 +68,8 @@ const soundText = fc.constantFrom(
   "Hardwood",
   "Flat",
   "Felling",
+  "Bark ratio",
+  "Total height",
 );
 
 const columnOf = (cell: fc.Arbitrary<unknown>) =>

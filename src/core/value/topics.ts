@@ -1,6 +1,7 @@
 import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
 import { sources as bafOptions } from "../cruise/bafOptions";
+import { sources as checkHeight } from "../cruise/checkHeight";
 import { sources as checkTree } from "../cruise/checkTree";
 import { sources as clusters } from "../cruise/clusters";
 import { sources as countMeasure } from "../cruise/countMeasure";
@@ -59,6 +60,7 @@ import { sources as formClass } from "../tree/formClass";
 import { sources as horizontalDistance } from "../tree/horizontalDistance";
 import { sources as insideBark } from "../tree/insideBark";
 import { sources as logsFromHeight } from "../tree/logsFromHeight";
+import { sources as speciesFacts } from "../tree/national/speciesFacts";
 import { sources as stemDiameter } from "../tree/national/stemDiameter";
 import { sources as stemVolume } from "../tree/national/stemVolume";
 import { sources as treeWeight } from "../tree/national/treeWeight";
@@ -136,6 +138,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   STEMVOLUME: stemVolume,
   STEMDIAMETER: stemDiameter,
   TREEWEIGHT: treeWeight,
+  SPECIESOF: speciesFacts,
   INSIDEBARK: insideBark,
   TREEVALUE: treeValue,
   STANDSUMMARY: [...stand, ...quadraticMeanDiameter],
@@ -149,6 +152,8 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   MOREPLOTS: [...plotsNeeded, ...estimate],
   TRACTTOTAL: tractTotal,
   CHECKTREES: checkTree,
+  CHECKHEIGHTS: checkHeight,
+  CHECKSPECIES: speciesFacts,
   PLOTSBYACRES: plotGuides.map(({ source }) => source),
   PLOTSBYSTRATUM: plotsByStratum,
   GRIDPOINTS: gridPoints,

@@ -51,3 +51,27 @@ ${lines.join("\n")}
 } as const;
 `;
 }
+
+/** The contents of src/core/reference/national/barkPercents.ts, whole. */
+export function barkPercentList(): string {
+  const codes = new Map<string, string[]>();
+  for (const { spcd = "", bark_vol_pct = "" } of published("tree/national/barkPercents.csv").rows) {
+    const same = codes.get(bark_vol_pct);
+    if (same) same.push(spcd);
+    else codes.set(bark_vol_pct, [spcd]);
+  }
+  const lines = [...codes]
+    .sort(([one], [other]) => Number(one) - Number(other))
+    .map(([percent, species]) => `${Number(percent)}: ${species.join(" ")}`);
+  return `/**
+ * Bark of tree species, as a percent of the volume of their wood: one line a percent, then the inventory codes of the
+ * species that have it. Species that are not here have none listed.
+ * Made from test/published/tree/national/barkPercents.csv by test/support/national/write.ts; change it there, never here.
+ */
+export const barkPercents = {
+  lines: \`
+${lines.join("\n")}
+\`,
+} as const;
+`;
+}

@@ -27,3 +27,12 @@ export const nationalSpecies: Source = {
   where: "codes, common names, species groups, specific gravity and moisture of green wood",
   standing: "read",
 };
+
+export const nationalBark: Source = {
+  author: "P. D. Miles and W. B. Smith",
+  year: "2009",
+  title: "Specific gravity and other properties of wood and bark for 156 tree species found in North America, NRS-38",
+  where: "bark volume in percent of wood volume, as the inventory's reference table of species has it",
+  url: "https://doi.org/10.2737/NRS-RN-38",
+  standing: "read",
+};

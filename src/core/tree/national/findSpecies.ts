@@ -11,11 +11,28 @@ let made: Finder | undefined;
 
 function finder(): Finder {
   made ??= {
-    byCode: new Map(allSpecies().map((species) => [String(species.code), species])),
+    byCode: new Map(
+      allSpecies().map((species) => [String(species.code), species]),
+    ),
     byName: new NameMatch(allSpecies(), ({ name }) => [name]),
   };
   return made;
 }
+
+/** All species that bear a name or a code: none, one, or several where a name is shared. */
+export function speciesNamed(text: string): readonly Species[] {
+  const { byCode, byName } = finder();
+  const coded = byCode.get(text.trim());
+  return coded ? [coded] : byName.bearing(text);
+}
+
+/** "Did you mean red maple?", or nothing when no name is like the text. */
+export const likeSpecies = (text: string): string =>
+  didYouMean(
+    finder()
+      .byName.like(text)
+      .map(({ name }) => name),
+  );
 
 /**
  * The species that a common name or an inventory code means.
@@ -24,18 +41,16 @@ function finder(): Finder {
  * @throws InvalidInput when a name is shared by several species
  */
 export function findSpecies(text: string): Species {
-  const { byCode, byName } = finder();
-  const coded = byCode.get(text.trim());
-  if (coded) return coded;
-  const [found, ...others] = byName.bearing(text);
+  const [found, ...others] = speciesNamed(text);
   if (found && others.length === 0) return found;
   const quoted = `"${text.slice(0, 60)}"`;
-  if (found) {
-    const codes = [found, ...others].map(({ code }) => code).join(" and ");
-    throw new InvalidInput(`${quoted} is the name of more than one species. Use a code instead: ${codes}.`);
-  }
-  const hint = didYouMean(byName.like(text).map(({ name }) => name));
+  if (found) throw new InvalidInput(`${quoted} ${shared([found, ...others])}`);
+  const hint = likeSpecies(text);
   throw new OutOfRange(
     `${quoted} is not in your species list. Fix the code or add it on Setup.${hint === "" ? "" : ` ${hint}`}`,
   );
 }
+
+/** What is said after a name that several species bear. */
+export const shared = (species: readonly Species[]): string =>
+  `is the name of more than one species. Use a code instead: ${species.map(({ code }) => code).join(" and ")}.`;

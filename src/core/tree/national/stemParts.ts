@@ -15,12 +15,16 @@ export const wholeWood: StemPart = {
   volume: ({ wood }, tree) => wood(tree),
 };
 
-const bark: StemPart = { title: "Bark", volume: (equations, tree) => equations.bark(tree) };
+const bark: StemPart = {
+  title: "Bark",
+  volume: (equations, tree) => equations.bark(tree),
+};
 
 const woodAndBark: StemPart = {
   title: "Wood and bark",
   aliases: ["Outside bark"],
-  volume: (equations, tree) => cubicFeet(equations.wood(tree) + equations.bark(tree)),
+  volume: (equations, tree) =>
+    cubicFeet(equations.wood(tree) + equations.bark(tree)),
 };
 
 const merchantable: StemPart = {
@@ -29,6 +33,16 @@ const merchantable: StemPart = {
   volume: merchantableWood,
 };
 
-const sawlog: StemPart = { title: "Sawlog wood", aliases: ["Sawlog"], volume: sawlogWood };
+const sawlog: StemPart = {
+  title: "Sawlog wood",
+  aliases: ["Sawlog"],
+  volume: sawlogWood,
+};
 
-export const stemParts: readonly StemPart[] = [wholeWood, bark, woodAndBark, merchantable, sawlog];
+export const stemParts: readonly StemPart[] = [
+  wholeWood,
+  bark,
+  woodAndBark,
+  merchantable,
+  sawlog,
+];

@@ -3,7 +3,12 @@ import { pounds, type Pounds } from "../../basis/units";
 import { coefficientRow } from "./coefficientRows";
 import { dryWood, listed } from "./dryWood";
 import type { Species } from "./species";
-import { equationOf, stemEquations, type HeightTree, type Stand } from "./stemEquations";
+import {
+  equationOf,
+  stemEquations,
+  type HeightTree,
+  type Stand,
+} from "./stemEquations";
 
 /** A weight that can be asked for: made ready for a species in a stand, then asked of many trees. */
 export interface TreeWeight extends Choice {
@@ -17,7 +22,10 @@ export const aboveGroundDry: TreeWeight = {
   title: "Above ground, dry",
   aliases: ["Above ground", "Biomass"],
   of(species, { division, origin }) {
-    const equation = equationOf(coefficientRow("biomass", species, division, origin), species);
+    const equation = equationOf(
+      coefficientRow("biomass", species, division, origin),
+      species,
+    );
     return ({ dbh, height }) => pounds(equation(dbh, height));
   },
 };
@@ -53,4 +61,9 @@ const carbon: TreeWeight = {
   },
 };
 
-export const treeWeights: readonly TreeWeight[] = [aboveGroundDry, stemWoodDry, stemWoodGreen, carbon];
+export const treeWeights: readonly TreeWeight[] = [
+  aboveGroundDry,
+  stemWoodDry,
+  stemWoodGreen,
+  carbon,
+];
