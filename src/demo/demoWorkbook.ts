@@ -7,6 +7,7 @@ import { workbookPlan } from "../workbook/workbookPlan";
 import { demoBoards, demoLogs, demoMill } from "./demoLogs";
 import { demoPoints } from "./demoPoints";
 import { demoCosts, demoPrices } from "./demoPrices";
+import { demoProducts } from "./demoProducts";
 import { demoSawn } from "./demoSawn";
 import { demoTrees } from "./demoTally";
 
@@ -42,9 +43,11 @@ export const demoContent: WorkbookContent = {
   boards: demoBoards,
   sawn: demoSawn,
   mill: demoMill,
+  products: demoProducts,
   prices: demoPrices,
   costs: demoCosts,
   invented: true,
 };
 
-export const demoWorkbook = (): readonly SheetPlan[] => workbookPlan(demoContent);
+export const demoWorkbook = (): readonly SheetPlan[] =>
+  workbookPlan(demoContent);

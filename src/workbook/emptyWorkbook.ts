@@ -1,6 +1,16 @@
 import type { SheetPlan, TableRow } from "./plan";
 import type { Settings } from "./settings";
-import { board, cost, costItems, mill, plot, price, products, species } from "./tables";
+import {
+  board,
+  cost,
+  costItems,
+  mill,
+  plot,
+  price,
+  product,
+  products,
+  species,
+} from "./tables";
 import { workbookPlan } from "./workbookPlan";
 
 /** What a cruise of one's own starts with beside its settings. */
@@ -12,25 +22,56 @@ export interface OwnCruise {
 }
 
 /** The workbook of a cruise of one's own: no trees, logs or prices yet. */
-export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): readonly SheetPlan[] =>
+export const emptyWorkbook = ({
+  settings,
+  plots,
+  species: list,
+}: OwnCruise): readonly SheetPlan[] =>
   workbookPlan({
     settings,
-    species: list.map(({ code, name }) => ({ [species.code]: code, [species.name]: name })),
+    species: list.map(({ code, name }) => ({
+      [species.code]: code,
+      [species.name]: name,
+    })),
     plots: Array.from({ length: plots }, (_, i) => ({ [plot.plot]: i + 1 })),
     trees: [],
     logs: [],
     boards: usualBoards,
     sawn: [],
     mill: blankLimits,
+    products: usualProducts,
     prices: blankPrices,
     costs: blankCosts,
     invented: false,
   });
 
 /** Rough sizes that small mills often cut, to start from; a choice of ours. */
-export const usualBoards: readonly TableRow[] = [1, 1.25, 2].flatMap((thickness) =>
-  [4, 6, 8, 10, 12].map((width) => ({ [board.thickness]: thickness, [board.width]: width })),
+export const usualBoards: readonly TableRow[] = [1, 1.25, 2].flatMap(
+  (thickness) =>
+    [4, 6, 8, 10, 12].map((width) => ({
+      [board.thickness]: thickness,
+      [board.width]: width,
+    })),
 );
+
+/**
+ * What woodlots often sell, to start from: a choice of ours, without prices. Sawlogs go by International 1/4, which has
+ * a value for every log that is long and thick enough.
+ */
+export const usualProducts: readonly TableRow[] = (
+  [
+    ["Sawlogs", 10, 8, 16, 2, "International 1/4"],
+    ["Pulpwood", 4, 8, 8, 1, "Cords"],
+    ["Firewood", 3, 4, 4, 1, "Cords"],
+  ] as const
+).map(([name, smallestEnd, shortest, longest, step, soldBy]) => ({
+  [product.product]: name,
+  [product.smallestEnd]: smallestEnd,
+  [product.shortest]: shortest,
+  [product.longest]: longest,
+  [product.step]: step,
+  [product.soldBy]: soldBy,
+}));
 
 const limit = (name: string, unit: string, comment: string): TableRow => ({
   [mill.limit]: name,
@@ -47,7 +88,10 @@ export const blankLimits: readonly TableRow[] = [
 ];
 
 export const blankPrices: readonly TableRow[] = [
-  { [price.product]: products.standing, [price.unit]: "$ per MBF by the log rule" },
+  {
+    [price.product]: products.standing,
+    [price.unit]: "$ per MBF by the log rule",
+  },
   { [price.product]: products.logs, [price.unit]: "$ per MBF by the log rule" },
   { [price.product]: products.lumber, [price.unit]: "$ per MBF of lumber" },
 ];
@@ -57,6 +101,10 @@ export const blankCosts: readonly TableRow[] = [
   { [cost.item]: costItems.hauling, [cost.unit]: "$ per MBF by the log rule" },
   { [cost.item]: costItems.milling, [cost.unit]: "$ per MBF of lumber" },
   { [cost.item]: costItems.hours, [cost.unit]: "h per MBF of lumber" },
-  { [cost.item]: costItems.pay, [cost.unit]: "$ per h", [cost.comment]: "0 leaves your pay in what is left over" },
+  {
+    [cost.item]: costItems.pay,
+    [cost.unit]: "$ per h",
+    [cost.comment]: "0 leaves your pay in what is left over",
+  },
   { [cost.item]: costItems.drying, [cost.unit]: "$ per MBF of lumber" },
 ];

@@ -20,7 +20,10 @@ export interface CopiedSheet {
   readonly name: string;
   readonly cells: readonly (readonly CopiedCell[])[];
   /** Tables on the sheet, each with its header row included in the address, such as "A5:N137". */
-  readonly tables: readonly { readonly name: string; readonly address: string }[];
+  readonly tables: readonly {
+    readonly name: string;
+    readonly address: string;
+  }[];
   /** Named cells on the sheet; left out by a host that does not know them. */
   readonly names?: readonly { readonly name: string; readonly at: string }[];
 }
@@ -43,7 +46,9 @@ export interface WorkbookHost {
   /** Changes the named cells of one row and no others. */
   updateRow(table: string, row: number, changes: TableRow): Promise<void>;
   deleteRow(table: string, row: number): Promise<void>;
-  readNames(names: readonly string[]): Promise<Readonly<Record<string, CellValue>>>;
+  readNames(
+    names: readonly string[],
+  ): Promise<Readonly<Record<string, CellValue>>>;
   writeNames(values: Readonly<Record<string, CellValue>>): Promise<void>;
   /** The whole spilled answer whose formula stands in the named cell; one cell when it is an error such as "#VALUE!". */
   readSpill(name: string): Promise<readonly (readonly CellValue[])[]>;

@@ -1,6 +1,10 @@
 import Papa from "papaparse";
 import type { LineNote } from "./lineNote";
-import { matchColumns, type ColumnMatch, type PastedField } from "./pastedColumns";
+import {
+  matchColumns,
+  type ColumnMatch,
+  type PastedField,
+} from "./pastedColumns";
 import { pastedDoubts } from "./pastedDoubts";
 import type { CellValue, TableRow } from "./plan";
 import { plot as plotHeading, tree } from "./tables";
@@ -29,20 +33,35 @@ class Unreadable extends Error {}
  * plot without trees, which counts.
  */
 export function pastedTally(text: string): PastedTally {
-  const { data } = Papa.parse<string[]>(text.trimEnd(), { delimitersToGuess: ["\t", ",", ";"] });
+  const { data } = Papa.parse<string[]>(text.trimEnd(), {
+    delimitersToGuess: ["\t", ",", ";"],
+  });
   const match = matchColumns(data);
-  const trees: { readonly line: number; readonly text: string; readonly row: TableRow }[] = [];
+  const trees: {
+    readonly line: number;
+    readonly text: string;
+    readonly row: TableRow;
+  }[] = [];
   const rejects: LineNote[] = [];
-  const plots = new Map<string, { readonly name: CellValue; hasTrees: boolean }>();
+  const plots = new Map<
+    string,
+    { readonly name: CellValue; hasTrees: boolean }
+  >();
 
   data.forEach((cells, i) => {
-    if (i < match.headingRows || cells.every((cell) => cell.trim() === "")) return;
+    if (i < match.headingRows || cells.every((cell) => cell.trim() === ""))
+      return;
     const line = { line: i + 1, text: cells.join(", ") };
     try {
-      const { name, row } = readLine((field) => cells[match.columns[field] ?? -1]?.trim() ?? "");
+      const { name, row } = readLine(
+        (field) => cells[match.columns[field] ?? -1]?.trim() ?? "",
+      );
       const key = String(name).toLowerCase();
       const known = plots.get(key);
-      plots.set(key, { name: known?.name ?? name, hasTrees: (known?.hasTrees ?? false) || row !== undefined });
+      plots.set(key, {
+        name: known?.name ?? name,
+        hasTrees: (known?.hasTrees ?? false) || row !== undefined,
+      });
       if (row) trees.push({ ...line, row });
     } catch (problem) {
       if (!(problem instanceof Unreadable)) throw problem;
@@ -64,12 +83,16 @@ export function pastedTally(text: string): PastedTally {
 }
 
 /** The plot of a line, and its tree when it has one. */
-function readLine(cell: (field: PastedField) => string): { readonly name: CellValue; readonly row?: TableRow } {
+function readLine(cell: (field: PastedField) => string): {
+  readonly name: CellValue;
+  readonly row?: TableRow;
+} {
   const plot = cell("plot");
   if (plot === "") throw new Unreadable("The plot is missing.");
   const name = numberIn(plot) ?? plot;
   const dbh = cell("dbh");
-  if (dbh === "" && cell("species") === "" && cell("logs") === "") return { name };
+  if (dbh === "" && cell("species") === "" && cell("logs") === "")
+    return { name };
   if (dbh === "") throw new Unreadable("The DBH is missing.");
 
   return {
@@ -79,7 +102,8 @@ function readLine(cell: (field: PastedField) => string): { readonly name: CellVa
       [tree.species]: cell("species") || null,
       [tree.dbh]: above0("DBH", dbh, "inches"),
       [tree.logs]: atLeast0("Logs", cell("logs"), "16-ft logs"),
-      [tree.count]: cell("count") === "" ? null : above0("Count", cell("count"), "trees"),
+      [tree.count]:
+        cell("count") === "" ? null : above0("Count", cell("count"), "trees"),
       [tree.take]: yesNo(cell("take")),
       [tree.cull]: percent(cell("cull")),
       [tree.note]: cell("note") || null,
@@ -88,31 +112,43 @@ function readLine(cell: (field: PastedField) => string): { readonly name: CellVa
 }
 
 const PLAIN_NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
-const numberIn = (text: string): number | undefined => (PLAIN_NUMBER.test(text) ? Number(text) : undefined);
+const numberIn = (text: string): number | undefined =>
+  PLAIN_NUMBER.test(text) ? Number(text) : undefined;
 
 function number(what: string, text: string, unit: string): number {
   const value = numberIn(text);
   if (value !== undefined) return value;
-  const hint = /^\d+,\d+$/.test(text) ? ` Write ${text.replace(",", ".")}.` : "";
-  throw new Unreadable(`${what} needs a number of ${unit}, but this line has "${text.slice(0, 40)}".${hint}`);
+  const hint = /^\d+,\d+$/.test(text)
+    ? ` Write ${text.replace(",", ".")}.`
+    : "";
+  throw new Unreadable(
+    `${what} needs a number of ${unit}, but this line has "${text.slice(0, 40)}".${hint}`,
+  );
 }
 
 function above0(what: string, text: string, unit: string): number {
   const value = number(what, text, unit);
   if (value > 0) return value;
-  throw new Unreadable(`${what} should be above 0 ${unit}. This line has ${text}.`);
+  throw new Unreadable(
+    `${what} should be above 0 ${unit}. This line has ${text}.`,
+  );
 }
 
 function atLeast0(what: string, text: string, unit: string): number | null {
   if (text === "") return null;
   const value = number(what, text, unit);
   if (value >= 0) return value;
-  throw new Unreadable(`${what} should be 0 or more ${unit}. This line has ${text}.`);
+  throw new Unreadable(
+    `${what} should be 0 or more ${unit}. This line has ${text}.`,
+  );
 }
 
 function percent(text: string): number | null {
   const value = atLeast0("Cull", text, "percent");
-  if (value !== null && value > 100) throw new Unreadable(`Cull should be at most 100 percent. This line has ${text}.`);
+  if (value !== null && value > 100)
+    throw new Unreadable(
+      `Cull should be at most 100 percent. This line has ${text}.`,
+    );
   return value;
 }
 
@@ -120,5 +156,7 @@ function yesNo(text: string): string | null {
   if (text === "") return null;
   if (/^(y|yes|true)$/i.test(text)) return "Yes";
   if (/^(n|no|false)$/i.test(text)) return "No";
-  throw new Unreadable(`Take should be Yes, No or blank. This line has "${text.slice(0, 40)}".`);
+  throw new Unreadable(
+    `Take should be Yes, No or blank. This line has "${text.slice(0, 40)}".`,
+  );
 }

@@ -9,7 +9,15 @@ export interface Formula {
 export type PlannedCell = CellValue | Formula;
 
 /** The named styles of the workbook; the user may restyle them. What they look like stands in workbook/styles.ts. */
-export type StyleName = "Title" | "Heading" | "Input" | "Computed" | "Linked" | "Note" | "Attention" | "Unit";
+export type StyleName =
+  | "Title"
+  | "Heading"
+  | "Input"
+  | "Computed"
+  | "Linked"
+  | "Note"
+  | "Attention"
+  | "Unit";
 
 /** A block of cells laid from its top left corner. */
 export interface BlockPlan {
@@ -31,8 +39,18 @@ export interface NamePlan {
 
 /** What a cell accepts. Field data may be odd: only "stop" refuses, "warning" asks. */
 export type EntryRule =
-  | { readonly kind: "list"; readonly choices: readonly string[]; readonly strict: boolean; readonly message: string }
-  | { readonly kind: "listOf"; readonly range: string; readonly strict: boolean; readonly message: string }
+  | {
+      readonly kind: "list";
+      readonly choices: readonly string[];
+      readonly strict: boolean;
+      readonly message: string;
+    }
+  | {
+      readonly kind: "listOf";
+      readonly range: string;
+      readonly strict: boolean;
+      readonly message: string;
+    }
   | {
       readonly kind: "number";
       readonly low: number;

@@ -8,6 +8,7 @@ export const BOARD_SIZES = "BoardSizes";
 export const MILL = "Mill";
 export const PRICES = "Prices";
 export const COSTS = "Costs";
+export const PRODUCTS = "Products";
 
 export const tree = {
   plot: "Plot",
@@ -43,7 +44,11 @@ export const plot = {
   check: "Check",
 } as const;
 
-export const species = { code: "Code", name: "Name", density: "Green lb per ft3" } as const;
+export const species = {
+  code: "Code",
+  name: "Name",
+  density: "Green lb per ft3",
+} as const;
 
 export const log = {
   log: "Log",
@@ -82,9 +87,18 @@ export const sawn = {
 } as const;
 
 /** Boards that are wanted from a log. */
-export const board = { thickness: "Thickness in", width: "Width in", price: "Price per MBF" } as const;
+export const board = {
+  thickness: "Thickness in",
+  width: "Width in",
+  price: "Price per MBF",
+} as const;
 
-export const mill = { limit: "Limit", value: "Value", unit: "Unit", comment: "Comment" } as const;
+export const mill = {
+  limit: "Limit",
+  value: "Value",
+  unit: "Unit",
+  comment: "Comment",
+} as const;
 
 export const price = {
   product: "Product",
@@ -97,7 +111,24 @@ export const price = {
   check: "Check",
 } as const;
 
-export const cost = { item: "Item", amount: "Amount", unit: "Unit", comment: "Comment" } as const;
+/** What trees are cut into, in the order of columns in which the functions read a product. */
+export const product = {
+  product: "Product",
+  smallestEnd: "Small end in",
+  shortest: "Shortest ft",
+  longest: "Longest ft",
+  step: "Step ft",
+  soldBy: "Sold by",
+  price: "Price",
+  unit: "Price unit",
+} as const;
+
+export const cost = {
+  item: "Item",
+  amount: "Amount",
+  unit: "Unit",
+  comment: "Comment",
+} as const;
 
 /** Products and costs that the sheet Compare looks up by these words. */
 export const products = {
@@ -183,4 +214,7 @@ export const out = {
 } as const;
 
 /** Every name that the workbook's own cells have. */
-export const workbookNames: ReadonlySet<string> = new Set([...Object.values(named), ...Object.values(out)]);
+export const workbookNames: ReadonlySet<string> = new Set([
+  ...Object.values(named),
+  ...Object.values(out),
+]);

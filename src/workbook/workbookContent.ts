@@ -13,6 +13,8 @@ export interface WorkbookContent {
   /** Boards that were sawn. */
   readonly sawn: readonly TableRow[];
   readonly mill: readonly TableRow[];
+  /** What trees are cut into. */
+  readonly products: readonly TableRow[];
   readonly prices: readonly TableRow[];
   readonly costs: readonly TableRow[];
   /** True while the figures are made up: every sheet then says so in its title. */

@@ -154,6 +154,7 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
       "Stand",
       "Stand table",
       "Stock table",
+      "Products",
       "Logs",
       "Rules",
       "Working",

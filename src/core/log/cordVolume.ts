@@ -15,13 +15,18 @@ export const cordSources: readonly Source[] = [
     author: "Extension leaflet, as quoted on a teaching page",
     year: "n.d.",
     title: "What a cord of wood contains",
-    where: "62 percent wood, 28 percent air, 10 percent bark on average",
+    where: "[2] 62 percent wood, 28 percent air, 10 percent bark on average",
     url: "https://education-academia.github.io/botany/botany/forestry/one-cord-of-wood-contains--cubic-ft-of-wood-air-and-bark.html",
     standing: "read",
   },
 ];
 
 const CORD = 128; // ft3 [1]
+/** Wood in it, bark and air left out, on average. [%] [2] */
+const SOLID_SHARE = 62;
+
+/** Cords that some wood makes when it is stacked, at the average share of wood in a pile. */
+export const cordsOfWood = (wood: number): number => wood / ((CORD * SOLID_SHARE) / 100);
 
 /** A pile of stacked wood, over its outside. */
 export interface Pile {

@@ -1,5 +1,6 @@
 import { OutOfRange } from "../basis/problem";
 import type { Feet, Inches } from "../basis/units";
+import { cordsOfWood } from "../log/cordVolume";
 import type { CubicFormula } from "../log/cubic/cubicFormula";
 import { grossScale } from "../log/grossScale";
 import type { LogRule } from "../log/logRule";
@@ -19,7 +20,7 @@ export interface StemLog {
 
 /** How a product is measured for its price. */
 export interface ProductMeasure {
-  readonly unit: "bf" | "ft3";
+  readonly unit: "bf" | "ft3" | "cord";
   /** How much of the unit its price is for. */
   readonly perPrice: number;
   /** Volume of a log; undefined where the rule has no value for it. */
@@ -50,3 +51,6 @@ export const byFormula = (formula: CubicFormula): ProductMeasure => ({
 
 /** Cubic feet of wood by the stem curve, at a price for one. */
 export const byWood: ProductMeasure = { unit: "ft3", perPrice: 1, volume: ({ wood }) => wood() };
+
+/** Stacked cords, from the wood by the stem curve, at a price for one. */
+export const byCord: ProductMeasure = { unit: "cord", perPrice: 1, volume: ({ wood }) => cordsOfWood(wood()) };

@@ -5,7 +5,7 @@ import { cubicFormulas } from "../../core/log/cubic";
 import { smallEndRule } from "../../core/log/findLogRule";
 import { logRules } from "../../core/log/rules";
 import { SHORTEST_STEP, type Product } from "../../core/value/buckPlan";
-import { byFormula, byRule, byWood, type ProductMeasure } from "../../core/value/productMeasures";
+import { byCord, byFormula, byRule, byWood, type ProductMeasure } from "../../core/value/productMeasures";
 import { BadRows } from "./columns";
 import { boundsIn } from "./measuredIn";
 import { asCells, blank, boundedNumber, type Cells } from "./readings";
@@ -32,6 +32,7 @@ const waysOfSelling: readonly SoldBy[] = [
     measure: () => byFormula(formula),
     cubic: true,
   })),
+  { title: "Cords", aliases: ["Cord"], measure: () => byCord, cubic: false },
   { title: "Cubic", aliases: ["Cubic feet", "ft3", "Cubic meters", "m3"], measure: () => byWood, cubic: true },
 ];
 

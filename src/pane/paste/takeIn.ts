@@ -3,7 +3,7 @@ import type { Pane } from "../pane";
 import { layAsking } from "../plan/layAsking";
 import { speciesList } from "../plan/speciesList";
 import type { PastedTally } from "../../workbook/pastedTally";
-import { blankCosts, blankLimits, blankPrices, usualBoards } from "../../workbook/emptyWorkbook";
+import { blankCosts, blankLimits, blankPrices, usualBoards, usualProducts } from "../../workbook/emptyWorkbook";
 import type { Settings } from "../../workbook/settings";
 import {
   plot as plotHeading,
@@ -52,6 +52,7 @@ export async function startWith(pane: Pane, pasted: PastedTally, settings: Setti
     sawn: [],
     boards: usualBoards,
     mill: blankLimits,
+    products: usualProducts,
     prices: blankPrices,
     costs: blankCosts,
     invented: false,

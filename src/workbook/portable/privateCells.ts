@@ -2,7 +2,7 @@ import { zoneAt } from "../address";
 import type { CopiedCell, CopiedSheet } from "../host";
 import { COMPARE } from "../sheets/compare";
 import { PRICES_SHEET } from "../sheets/prices";
-import { board, BOARD_SIZES, named, plot, PLOTS } from "../tables";
+import { board, BOARD_SIZES, named, plot, PLOTS, product, PRODUCTS } from "../tables";
 
 /** Sheets that are about prices from end to end. */
 const PRIVATE_SHEETS: readonly string[] = [PRICES_SHEET, COMPARE];
@@ -11,6 +11,7 @@ const PRIVATE_SHEETS: readonly string[] = [PRICES_SHEET, COMPARE];
 const PRIVATE_COLUMNS: Readonly<Record<string, readonly string[]>> = {
   [PLOTS]: [plot.east, plot.north, plot.crew],
   [BOARD_SIZES]: [board.price],
+  [PRODUCTS]: [product.price],
 };
 
 /** The sheets without names, prices and places on the map. What shows dollars is a price, wherever it stands. */
