@@ -9,6 +9,7 @@ import { demoPoints } from "./demoPoints";
 import { demoCosts, demoPrices } from "./demoPrices";
 import { demoProducts } from "./demoProducts";
 import { demoSawn } from "./demoSawn";
+import { demoStem } from "./demoStem";
 import { demoTrees } from "./demoTally";
 
 /** A woodlot that does not exist: no real owner, place, tree or price. */
@@ -44,10 +45,10 @@ export const demoContent: WorkbookContent = {
   sawn: demoSawn,
   mill: demoMill,
   products: demoProducts,
+  stem: demoStem,
   prices: demoPrices,
   costs: demoCosts,
   invented: true,
 };
 
-export const demoWorkbook = (): readonly SheetPlan[] =>
-  workbookPlan(demoContent);
+export const demoWorkbook = (): readonly SheetPlan[] => workbookPlan(demoContent);

@@ -1,16 +1,7 @@
 import type { SheetPlan, TableRow } from "./plan";
 import type { Settings } from "./settings";
-import {
-  board,
-  cost,
-  costItems,
-  mill,
-  plot,
-  price,
-  product,
-  products,
-  species,
-} from "./tables";
+import { board, cost, costItems, mill, plot, price, product, products, species } from "./tables";
+import type { StemContent } from "./workbookContent";
 import { workbookPlan } from "./workbookPlan";
 
 /** What a cruise of one's own starts with beside its settings. */
@@ -22,11 +13,7 @@ export interface OwnCruise {
 }
 
 /** The workbook of a cruise of one's own: no trees, logs or prices yet. */
-export const emptyWorkbook = ({
-  settings,
-  plots,
-  species: list,
-}: OwnCruise): readonly SheetPlan[] =>
+export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): readonly SheetPlan[] =>
   workbookPlan({
     settings,
     species: list.map(({ code, name }) => ({
@@ -40,18 +27,18 @@ export const emptyWorkbook = ({
     sawn: [],
     mill: blankLimits,
     products: usualProducts,
+    stem: noStem,
     prices: blankPrices,
     costs: blankCosts,
     invented: false,
   });
 
 /** Rough sizes that small mills often cut, to start from; a choice of ours. */
-export const usualBoards: readonly TableRow[] = [1, 1.25, 2].flatMap(
-  (thickness) =>
-    [4, 6, 8, 10, 12].map((width) => ({
-      [board.thickness]: thickness,
-      [board.width]: width,
-    })),
+export const usualBoards: readonly TableRow[] = [1, 1.25, 2].flatMap((thickness) =>
+  [4, 6, 8, 10, 12].map((width) => ({
+    [board.thickness]: thickness,
+    [board.width]: width,
+  })),
 );
 
 /**
@@ -72,6 +59,17 @@ export const usualProducts: readonly TableRow[] = (
   [product.step]: step,
   [product.soldBy]: soldBy,
 }));
+
+/** No tree yet; stump and trim as most leave them. [ft] */
+export const noStem: StemContent = {
+  species: null,
+  dbh: null,
+  height: null,
+  logs: null,
+  stump: 1,
+  trim: 0.33,
+  flaws: [],
+};
 
 const limit = (name: string, unit: string, comment: string): TableRow => ({
   [mill.limit]: name,

@@ -9,6 +9,7 @@ export const MILL = "Mill";
 export const PRICES = "Prices";
 export const COSTS = "Costs";
 export const PRODUCTS = "Products";
+export const STEM_FLAWS = "StemFlaws";
 
 export const tree = {
   plot: "Plot",
@@ -123,6 +124,9 @@ export const product = {
   unit: "Price unit",
 } as const;
 
+/** Parts of the stem on the sheet Bucking that no log may hold. */
+export const flaw = { from: "From ft", to: "To ft", what: "What" } as const;
+
 export const cost = {
   item: "Item",
   amount: "Amount",
@@ -176,6 +180,12 @@ export const named = {
   tallyBy: "Tally_By",
   pickedLog: "Picked_Log",
   pattern: "Saw_Pattern",
+  stemSpecies: "Stem_Species",
+  stemDbh: "Stem_DBH",
+  stemHeight: "Stem_Height",
+  stemLogs: "Stem_Logs",
+  stemStump: "Stem_Stump",
+  stemTrim: "Stem_Trim",
   priceNotice: "Price_Notice",
   verdict: "Verdict",
   checksOpen: "Checks_Open",
@@ -205,6 +215,8 @@ export const out = {
   sawPlan: "Out_Saw_Plan",
   sawYield: "Out_Saw_Yield",
   sawLayout: "Out_Saw_Layout",
+  buckPlan: "Out_Buck_Plan",
+  buckHabits: "Out_Buck_Habits",
   standing: "Out_Standing",
   asLogs: "Out_As_Logs",
   sawn: "Out_Sawn",
@@ -214,7 +226,4 @@ export const out = {
 } as const;
 
 /** Every name that the workbook's own cells have. */
-export const workbookNames: ReadonlySet<string> = new Set([
-  ...Object.values(named),
-  ...Object.values(out),
-]);
+export const workbookNames: ReadonlySet<string> = new Set([...Object.values(named), ...Object.values(out)]);

@@ -15,8 +15,26 @@ export interface WorkbookContent {
   readonly mill: readonly TableRow[];
   /** What trees are cut into. */
   readonly products: readonly TableRow[];
+  /** The stem on the sheet Bucking. */
+  readonly stem: StemContent;
   readonly prices: readonly TableRow[];
   readonly costs: readonly TableRow[];
   /** True while the figures are made up: every sheet then says so in its title. */
   readonly invented: boolean;
+}
+
+/** A stem to be cut, by its total height or by its logs. */
+export interface StemContent {
+  readonly species: string | null;
+  /** [in] */
+  readonly dbh: number | null;
+  /** [ft] */
+  readonly height: number | null;
+  /** Of 16 ft. */
+  readonly logs: number | null;
+  /** [ft] */
+  readonly stump: number;
+  readonly trim: number;
+  /** Rot, crooks and breaks. */
+  readonly flaws: readonly TableRow[];
 }

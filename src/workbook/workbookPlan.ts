@@ -1,5 +1,6 @@
 import type { SheetPlan } from "./plan";
 import { BOARDS_SHEET, boardsSheet } from "./sheets/boards";
+import { BUCKING, buckingSheet } from "./sheets/bucking";
 import { COMPARE, compareSheet } from "./sheets/compare";
 import { LOGS_SHEET, logsSheet } from "./sheets/logs";
 import { POINTS, pointsSheet } from "./sheets/points";
@@ -20,20 +21,12 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [SETUP, "Acres, method, log rule and the other assumptions; your species"],
   [POINTS, "The plots, empty ones too, and what each says per acre"],
   [TREES_SHEET, "The tally, tree by tree"],
-  [
-    STAND,
-    "Trees, basal area and volume per acre and of the tract, each with its margin",
-  ],
+  [STAND, "Trees, basal area and volume per acre and of the tract, each with its margin"],
   ["Stand table", "Trees per acre by diameter class and species"],
   ["Stock table", "Board feet per acre by diameter class and species"],
-  [
-    PRODUCTS_SHEET,
-    "What your trees can be cut into, and how much of each the stand holds",
-  ],
-  [
-    LOGS_SHEET,
-    "Felled logs: scaled by the buyer's rule and conventions, and what they should saw out to",
-  ],
+  [PRODUCTS_SHEET, "What your trees can be cut into, and how much of each the stand holds"],
+  [BUCKING, "The best-paying way to cut one stem, beside habits of cutting it"],
+  [LOGS_SHEET, "Felled logs: scaled by the buyer's rule and conventions, and what they should saw out to"],
   [RULES_SHEET, "The same logs under other rules, and board feet by diameter"],
   [WORKING_SHEET, "How the scale of one log came about, step by step"],
   [SAWING, "The cut list of one log, the boards you want and your mill"],
@@ -44,9 +37,7 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
 ];
 
 /** The whole workbook: every sheet laid out, its formulas live, filled with what is given. */
-export const workbookPlan = (
-  content: WorkbookContent,
-): readonly SheetPlan[] => [
+export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => [
   startSheet(purposes),
   setupSheet(content),
   pointsSheet(content),
@@ -55,6 +46,7 @@ export const workbookPlan = (
   standTableSheet(content),
   stockTableSheet(content),
   productsSheet(content),
+  buckingSheet(content),
   logsSheet(content),
   rulesSheet(),
   workingSheet(),

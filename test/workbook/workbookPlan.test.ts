@@ -160,6 +160,7 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
       "Working",
       "Boards",
       "Sawing",
+      "Bucking",
       "Compare",
       "Prices",
     ]) {

@@ -77,7 +77,10 @@ export function buckPlan(order: BuckOrder): readonly BuckedLog[] {
   requireOrder(order);
   const { stem, stump, flaws = [] } = order;
   const logs = soundStretches(stump, stem.height, flaws).flatMap(([from, to]) => bestOf(order, from, to));
-  if (logs.length === 0) throw new OutOfRange("No product in your list fits this stem.");
+  if (logs.length === 0) {
+    const unpriced = order.products.length > 0 && order.products.every(({ price }) => price === 0);
+    throw new OutOfRange(unpriced ? "No product in your list has a price." : "No product in your list fits this stem.");
+  }
   return logs;
 }
 

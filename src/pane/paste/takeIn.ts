@@ -3,7 +3,7 @@ import type { Pane } from "../pane";
 import { layAsking } from "../plan/layAsking";
 import { speciesList } from "../plan/speciesList";
 import type { PastedTally } from "../../workbook/pastedTally";
-import { blankCosts, blankLimits, blankPrices, usualBoards, usualProducts } from "../../workbook/emptyWorkbook";
+import { blankCosts, blankLimits, blankPrices, noStem, usualBoards, usualProducts } from "../../workbook/emptyWorkbook";
 import type { Settings } from "../../workbook/settings";
 import {
   plot as plotHeading,
@@ -53,6 +53,7 @@ export async function startWith(pane: Pane, pasted: PastedTally, settings: Setti
     boards: usualBoards,
     mill: blankLimits,
     products: usualProducts,
+    stem: noStem,
     prices: blankPrices,
     costs: blankCosts,
     invented: false,

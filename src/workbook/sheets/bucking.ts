@@ -1,0 +1,155 @@
+import { beside } from "../address";
+import { call, column, lookedUp } from "../formula";
+import { formats } from "../formats";
+import type { ColumnPlan, SheetPlan } from "../plan";
+import { flaw, named, out, species, SPECIES, STEM_FLAWS } from "../tables";
+import type { WorkbookContent } from "../workbookContent";
+import { LAST_ROW } from "../zones";
+import { productList } from "./productColumns";
+import { asked, cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
+import { stemCells } from "./stemCells";
+
+export const BUCKING = "Bucking";
+
+const FIRST = 5;
+const PLAN_AT = "A17";
+const PLAN_COLUMNS = 9;
+const FLAWS_AT = "K6";
+const HABITS_AT = "O6";
+const HABIT_COLUMNS = 5;
+/** Rows for flaws that are there from the start, so that the pane need not add any. */
+export const FLAW_ROWS = 8;
+
+/** The best-paying way to cut one stem into what the owner can sell, beside habits of cutting it. */
+export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
+  const cells = stemCells(stem);
+  const at = (i: number) => `B${FIRST + i}`;
+  const meant = at(cells.length);
+  const order = [
+    meant,
+    named.stemDbh,
+    named.stemHeight,
+    productList,
+    named.stemStump,
+    named.stemTrim,
+    column(STEM_FLAWS, flaw.from),
+    column(STEM_FLAWS, flaw.to),
+    '""',
+    '""',
+    named.stemLogs,
+    named.formClass,
+    named.units,
+  ] as const;
+
+  return sheetPlan({
+    name: BUCKING,
+    sheetClass: "presentation",
+    landscape: true,
+    frozenRows: 3,
+    widths: [18, 20, 12, 20, 13, 18, 12, 12, 13, 3],
+    blocks: [
+      title(BUCKING),
+      down("A2", "Note", [
+        cautionLine("Felling"),
+        "What it is cut into stands on the sheet Products, with prices. A log never reaches into rot, a crook or a break.",
+      ]),
+      heading("A4", "The stem", PLAN_COLUMNS),
+      down(`A${FIRST}`, "Computed", [...cells.map(({ label }) => label), "Species meant", "Drawn by"]),
+      ...cells.map(({ value, format }, i) => down(at(i), "Input", [value], format)),
+      down(meant, "Linked", [
+        { formula: `=IF(${meantBy}="",IF(${named.stemSpecies}="","",${named.stemSpecies}),${meantBy})` },
+      ]),
+      down(at(cells.length + 1), "Computed", [{ formula: drawnBy }]),
+      down(
+        `C${FIRST}`,
+        "Unit",
+        cells.map(({ unit }) => unit),
+      ),
+      down(beside(PLAN_AT, -3, 0), "Computed", [{ formula: headline }]),
+      heading(beside(PLAN_AT, -1, 0), "The best-paying way to cut it, from the butt up", PLAN_COLUMNS),
+      heading(beside(FLAWS_AT, -2, 0), "Rot, crooks and breaks", 3),
+      heading(beside(HABITS_AT, -2, 0), "Beside habits of cutting it", HABIT_COLUMNS),
+      down(beside(HABITS_AT, -1, 0), "Note", ["Each log of a habit is sold as the product that pays most for it."]),
+    ],
+    names: cells.map(({ name }, i) => ({ name, at: at(i) })),
+    entryRules: cells.flatMap(({ rule }, i) => (rule ? [{ at: at(i), rule }] : [])),
+    tables: [
+      {
+        name: STEM_FLAWS,
+        at: FLAWS_AT,
+        columns: flawColumns,
+        rows: Array.from({ length: Math.max(FLAW_ROWS, stem.flaws.length) }, (_, i) => stem.flaws[i] ?? {}),
+      },
+    ],
+    spills: [
+      {
+        name: out.buckPlan,
+        at: PLAN_AT,
+        formula: `=${call("BUCKPLAN", ...order)}`,
+        rows: LAST_ROW - 17,
+        columns: PLAN_COLUMNS,
+        formats: [
+          formats.whole,
+          formats.hundredth,
+          formats.hundredth,
+          formats.general,
+          formats.tenth,
+          formats.tenth,
+          formats.cents,
+          formats.hundredth,
+          formats.tenth,
+        ],
+      },
+      {
+        name: out.buckHabits,
+        at: HABITS_AT,
+        formula: `=${call("BUCKHABITS", ...order)}`,
+        rows: LAST_ROW - 6,
+        columns: HABIT_COLUMNS,
+        formats: [formats.general, formats.whole, formats.cents, formats.cents, formats.tenth],
+      },
+    ],
+  });
+}
+
+/** The owner's code stands for the name that Setup gives it; any other word stands for itself. */
+const meantBy = lookedUp(SPECIES, species.name, species.code, named.stemSpecies);
+
+const drawnBy =
+  `=IF(AND(N(${named.stemHeight})>0,N(${named.stemLogs})>0),"Check: clear the height or the logs",` +
+  `IF(N(${named.stemHeight})>0,"total height: national equations",` +
+  `IF(N(${named.stemLogs})>0,"logs: form class "&${named.formClass},"")))`;
+
+const cut = (columns: number) => `${beside(PLAN_AT, 1, columns)}:${beside(PLAN_AT, 200, columns)}`;
+const others = `${beside(HABITS_AT, 2, 2)}:${beside(HABITS_AT, 300, 2)}`;
+const worth = `SUM(${cut(6)})`;
+
+/** What the plan brings, and how far the best of the habits stays behind. */
+const headline =
+  `=IFERROR(IF(${worth}=0,"",COUNT(${cut(0)})&" logs, "&TEXT(${worth},"$0.00")` +
+  `&"; the best habit brings "&TEXT(MAX(${others}),"$0.00")),"")`;
+
+const flawColumns: readonly ColumnPlan[] = [
+  {
+    heading: flaw.from,
+    width: 10,
+    format: formats.tenth,
+    rule: asked(0, 400, "Feet above the ground; blank: the ground."),
+  },
+  {
+    heading: flaw.to,
+    width: 10,
+    format: formats.tenth,
+    rule: asked(0, 400, "Feet; as From for a crook; blank: the tip."),
+  },
+  {
+    heading: flaw.what,
+    width: 16,
+    rule: {
+      kind: "list",
+      choices: ["Rot", "Crook", "Fork", "Broken", "Metal"],
+      strict: false,
+      message: "What it is; for you to read.",
+    },
+  },
+];
