@@ -1,7 +1,7 @@
 import type { WorkbookHost } from "../../workbook/host";
 import { keepDraft, keptDraft, type DraftStore } from "./draft";
 import type { EntryKind, ParsedEntry } from "./entryKind";
-import { entryLines } from "./entryLines";
+import { entryLines, lastPending } from "./entryLines";
 import type { EntryState, SavedEntry } from "./entryState";
 import { createEntryWrites } from "./entryWrites";
 
@@ -115,12 +115,10 @@ export function createEntryDesk<E>(options: EntryDeskOptions<E>): EntryDesk<E> {
     /** Takes the last line back out of the workbook and puts its text in the box. */
     undo() {
       if (!desk.boxIsFree()) return;
-      const waiting = now()
-        .pending.filter(({ entry, written, replaces }) => kind.isHere(entry) && !written && !replaces)
-        .at(-1);
+      const waiting = lastPending(kind, now());
       const saved = lines()[0];
       if (waiting) {
-        if (!writes.drop(waiting.id)) writes.remove(waiting.entry);
+        if (waiting.written || !writes.drop(waiting.id)) writes.remove(waiting.entry);
         set({ text: waiting.text });
       } else if (saved) {
         writes.remove(saved.entry);

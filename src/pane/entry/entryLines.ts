@@ -1,5 +1,5 @@
 import type { EntryKind } from "./entryKind";
-import type { EntryState, SavedEntry } from "./entryState";
+import type { EntryState, PendingEntry, SavedEntry } from "./entryState";
 
 /**
  * Lines of this place that are in the workbook, the last one first, without those that are being changed or removed
@@ -18,4 +18,16 @@ export function entryLines<E>(kind: EntryKind<E>, { pending, removing }: EntrySt
       going.splice(place, 1);
       return false;
     });
+}
+
+/** The line that was entered last and is not among the workbook's yet, unless it is being taken out again. */
+export function lastPending<E>(kind: EntryKind<E>, { pending, removing }: EntryState<E>): PendingEntry<E> | undefined {
+  const going = removing.map(({ entry }) => kind.key(entry));
+  return [...pending].reverse().find(({ entry, replaces }) => {
+    if (replaces || !kind.isHere(entry)) return false;
+    const place = going.indexOf(kind.key(entry));
+    if (place < 0) return true;
+    going.splice(place, 1);
+    return false;
+  });
 }

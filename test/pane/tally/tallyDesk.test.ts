@@ -153,6 +153,29 @@ describe("the tally desk", () => {
     expect(tally().text).toBe("");
   });
 
+  it("undoes the last line even while the workbook is being written or read again, each line once", async () => {
+    const { made, tally } = await desk(host);
+    const before = trees(host).map(line);
+    host.wait = 4;
+    for (const text of ["ro 14.3 2.5", "wo 16 2", "sm 12 1"]) {
+      made.type(text);
+      made.enter();
+    }
+    await expect.poll(() => trees(host).length, { interval: 1 }).toBe(before.length + 3);
+    await expect.poll(() => tally().pending.every(({ written }) => written), { interval: 1 }).toBe(true);
+    expect(tally().pending).not.toEqual([]);
+    const undone = ["sm 12 1", "wo 16 2", "ro 14.3 2.5"].map((wanted) => {
+      made.undo();
+      const { text } = tally();
+      made.clear();
+      return [text, wanted];
+    });
+    expect(undone.map(([text]) => text)).toEqual(undone.map(([, wanted]) => wanted));
+    await host.idle();
+    expect(trees(host).map(line)).toEqual(before);
+    expect(tally().held).toBeUndefined();
+  });
+
   it("does not undo over a line that is being typed", async () => {
     const { made, tally, store } = await desk(host);
     made.type("ro 14.3 2.5");

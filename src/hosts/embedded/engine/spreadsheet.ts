@@ -8,7 +8,7 @@ import {
   type PluginCtor,
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { FormulaDataModel } from "@univerjs/engine-formula";
+import { FormulaDataModel, IDependencyManagerService } from "@univerjs/engine-formula";
 import conditionalFormatTexts from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
 import coreTexts from "@univerjs/preset-sheets-core/locales/en-US";
@@ -23,6 +23,7 @@ import sortTexts from "@univerjs/preset-sheets-sort/locales/en-US";
 import { UniverSheetsSortPreset } from "@univerjs/preset-sheets-sort";
 import tableTexts from "@univerjs/preset-sheets-table/locales/en-US";
 import { UniverSheetsTablePlugin, UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
+import { Dependencies } from "./dependencies";
 import { tableThemes } from "./tableThemes";
 
 /** The running grid: its programming interface, and the values that spilled formulas leave in cells. */
@@ -57,6 +58,7 @@ export function startSpreadsheet(container: HTMLElement, darkMode: boolean): Spr
   });
   for (const [plugin, options] of registrations(container)) univer.registerPlugin(plugin, options);
   const injector = univer.__getInjector();
+  injector.replace([IDependencyManagerService, { useClass: Dependencies }]);
   return { api: FUniver.newAPI(univer), injector, formulaData: injector.get(FormulaDataModel) };
 }
 
