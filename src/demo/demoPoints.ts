@@ -15,8 +15,7 @@ export const demoPoints: readonly TableRow[] = SLOPES.map((slope, i) => {
   const along = i % PER_ROW;
   return {
     [plot.plot]: i + 1,
-    [plot.east]:
-      FIRST + SPACING * (row % 2 === 0 ? along : PER_ROW - 1 - along),
+    [plot.east]: FIRST + SPACING * (row % 2 === 0 ? along : PER_ROW - 1 - along),
     [plot.north]: FIRST + SPACING * row,
     [plot.date]: i < 8 ? DAYS[0] : DAYS[1],
     [plot.crew]: "owner",

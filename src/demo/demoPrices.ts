@@ -1,13 +1,7 @@
 import type { TableRow } from "../workbook/plan";
 import { cost, costItems, price, products } from "../workbook/tables";
 
-const line = (
-  product: string,
-  low: number,
-  likely: number,
-  high: number,
-  unit: string,
-): TableRow => ({
+const line = (product: string, low: number, likely: number, high: number, unit: string): TableRow => ({
   [price.product]: product,
   [price.low]: low,
   [price.likely]: likely,

@@ -1,9 +1,5 @@
 import { textOf } from "../core/basis/choices";
-import {
-  byLogs,
-  checkHeight,
-  heightsMeasured,
-} from "../core/cruise/checkHeight";
+import { byLogs, checkHeight, heightsMeasured } from "../core/cruise/checkHeight";
 import { checkSpecies as problemWith } from "../core/tree/national/checkSpecies";
 import { commonName, speciesFacts } from "../core/tree/national/speciesFacts";
 import { answered, eachCell } from "./shell/answers";
@@ -45,10 +41,7 @@ export enum FactOfSpecies {
 export function speciesOf(species: any[][], fact?: FactOfSpecies): any[][] {
   return answered(() => {
     const asked = chosenOr("Fact", fact, speciesFacts, commonName);
-    return eachCell(
-      { found: speciesReading(species, (one) => asked.of(one)) },
-      ({ found }) => found,
-    );
+    return eachCell({ found: speciesReading(species, (one) => asked.of(one)) }, ({ found }) => found);
   });
 }
 
@@ -61,9 +54,7 @@ export function speciesOf(species: any[][], fact?: FactOfSpecies): any[][] {
  */
 export function checkSpecies(name: any[][], fia_code?: any[][]): any[][] {
   return checkCells([name, fia_code], ([called, coded]) =>
-    isNothing(called) && isNothing(coded)
-      ? ""
-      : problemWith({ name: textIn(called), code: textIn(coded) }),
+    isNothing(called) && isNothing(coded) ? "" : problemWith({ name: textIn(called), code: textIn(coded) }),
   );
 }
 
@@ -76,12 +67,7 @@ export function checkSpecies(name: any[][], fia_code?: any[][]): any[][] {
  * @param [measured] Height that was measured: Logs, Total height or Both. Left out: Logs.
  * @returns A sentence or a blank for each row, in the shape that was given.
  */
-export function checkHeights(
-  dbh: any[][],
-  logs: any[][],
-  height: any[][],
-  measured?: string,
-): any[][] {
+export function checkHeights(dbh: any[][], logs: any[][], height: any[][], measured?: string): any[][] {
   return checkCells([dbh, logs, height], ([diameter, count, tall]) =>
     checkHeight(
       {
@@ -95,7 +81,6 @@ export function checkHeights(
 }
 
 const isNothing = (cell: unknown) => cell === 0 || blank(cell);
-const textIn = (cell: unknown) =>
-  isNothing(cell) ? undefined : textOf(cell).slice(0, 100);
+const textIn = (cell: unknown) => (isNothing(cell) ? undefined : textOf(cell).slice(0, 100));
 const numberIn = (cell: unknown, what: string) =>
   isNothing(cell) ? undefined : boundedNumber(cell, what, { unit: "" });

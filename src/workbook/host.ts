@@ -46,9 +46,7 @@ export interface WorkbookHost {
   /** Changes the named cells of one row and no others. */
   updateRow(table: string, row: number, changes: TableRow): Promise<void>;
   deleteRow(table: string, row: number): Promise<void>;
-  readNames(
-    names: readonly string[],
-  ): Promise<Readonly<Record<string, CellValue>>>;
+  readNames(names: readonly string[]): Promise<Readonly<Record<string, CellValue>>>;
   writeNames(values: Readonly<Record<string, CellValue>>): Promise<void>;
   /** The whole spilled answer whose formula stands in the named cell; one cell when it is an error such as "#VALUE!". */
   readSpill(name: string): Promise<readonly (readonly CellValue[])[]>;

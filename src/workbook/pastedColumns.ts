@@ -1,14 +1,5 @@
 /** What a pasted column can hold, in the order that is taken when the text has no headings. */
-export const pastedFields = [
-  "plot",
-  "species",
-  "dbh",
-  "logs",
-  "count",
-  "take",
-  "cull",
-  "note",
-] as const;
+export const pastedFields = ["plot", "species", "dbh", "logs", "count", "take", "cull", "note"] as const;
 
 export type PastedField = (typeof pastedFields)[number];
 
@@ -26,27 +17,10 @@ export interface ColumnMatch {
 
 /** Words that a heading may have for each field, without its unit. */
 const words: Readonly<Record<PastedField, readonly string[]>> = {
-  plot: [
-    "plot",
-    "plotno",
-    "plotnumber",
-    "plotid",
-    "point",
-    "pointno",
-    "pt",
-    "plt",
-  ],
+  plot: ["plot", "plotno", "plotnumber", "plotid", "point", "pointno", "pt", "plt"],
   species: ["species", "speciescode", "sp", "spp", "spec", "code"],
   dbh: ["dbh", "diameter", "diam", "dia", "d"],
-  logs: [
-    "logs",
-    "log",
-    "log16",
-    "logs16",
-    "sawlogs",
-    "merchlogs",
-    "numberoflogs",
-  ],
+  logs: ["logs", "log", "log16", "logs16", "sawlogs", "merchlogs", "numberoflogs"],
   count: ["count", "trees", "tally", "number", "n"],
   take: ["take", "cut", "harvest"],
   cull: ["cull", "defect"],
@@ -54,9 +28,7 @@ const words: Readonly<Record<PastedField, readonly string[]>> = {
 };
 
 /** Finds the columns by the words in the first row; when it has none that fit, by their usual order. */
-export function matchColumns(
-  rows: readonly (readonly string[])[],
-): ColumnMatch {
+export function matchColumns(rows: readonly (readonly string[])[]): ColumnMatch {
   const first = rows[0] ?? [];
   const said = first.map(bare);
   const columns: Partial<Record<PastedField, number>> = {};
@@ -68,12 +40,8 @@ export function matchColumns(
     return { by: "headings", columns, headings: first, headingRows: 1 };
   }
   const wide = Math.max(0, ...rows.map((row) => row.length));
-  const inOrder = Object.fromEntries(
-    pastedFields.slice(0, wide).map((field, place) => [field, place]),
-  );
-  const isHeading =
-    first.some((cell) => cell.trim() !== "") &&
-    !first.some((cell) => /\d/.test(cell));
+  const inOrder = Object.fromEntries(pastedFields.slice(0, wide).map((field, place) => [field, place]));
+  const isHeading = first.some((cell) => cell.trim() !== "") && !first.some((cell) => /\d/.test(cell));
   return {
     by: "order",
     columns: inOrder,

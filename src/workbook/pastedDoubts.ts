@@ -21,26 +21,16 @@ export function pastedDoubts(
     dbhHeading,
     trees.map(({ row }) => Number(row[tree.dbh])),
   );
-  const single = trees.flatMap(({ line, text, row }) =>
-    doubtsOf(row).map((says) => ({ line, text, says })),
-  );
-  return whole === undefined
-    ? single
-    : [{ line: 0, text: "", says: whole }, ...single];
+  const single = trees.flatMap(({ line, text, row }) => doubtsOf(row).map((says) => ({ line, text, says })));
+  return whole === undefined ? single : [{ line: 0, text: "", says: whole }, ...single];
 }
 
-function wholeText(
-  dbhHeading: string | undefined,
-  diameters: readonly number[],
-): string | undefined {
+function wholeText(dbhHeading: string | undefined, diameters: readonly number[]): string | undefined {
   if (dbhHeading !== undefined && /\bcm\b|_cm\b/i.test(dbhHeading)) {
     return `The heading "${dbhHeading}" says centimetres, but the workbook takes inches.`;
   }
-  const middle = [...diameters].sort((a, b) => a - b)[
-    Math.floor(diameters.length / 2)
-  ];
-  if (middle === undefined || middle <= THICK_STAND || middle > 2.54 * LARGEST)
-    return undefined;
+  const middle = [...diameters].sort((a, b) => a - b)[Math.floor(diameters.length / 2)];
+  if (middle === undefined || middle <= THICK_STAND || middle > 2.54 * LARGEST) return undefined;
   return `Half of the trees are ${middle} in DBH or more. Are these centimetres? The workbook takes inches.`;
 }
 
@@ -51,11 +41,9 @@ function doubtsOf(row: TableRow): readonly string[] {
   if (row[tree.species] === null) doubts.push("The species is missing.");
   if (dbh > LARGEST) {
     const tenth = Number((dbh / 10).toFixed(2));
-    const meant =
-      tenth >= SMALLEST && tenth <= LARGEST ? ` Did you mean ${tenth}?` : "";
+    const meant = tenth >= SMALLEST && tenth <= LARGEST ? ` Did you mean ${tenth}?` : "";
     doubts.push(`DBH ${dbh} in is very large.${meant}`);
   }
-  if (typeof cull === "number" && cull > 0 && cull < 1)
-    doubts.push(`Cull ${cull} percent, or ${100 * cull} percent?`);
+  if (typeof cull === "number" && cull > 0 && cull < 1) doubts.push(`Cull ${cull} percent, or ${100 * cull} percent?`);
   return doubts;
 }

@@ -1,10 +1,6 @@
 import Papa from "papaparse";
 import type { LineNote } from "./lineNote";
-import {
-  matchColumns,
-  type ColumnMatch,
-  type PastedField,
-} from "./pastedColumns";
+import { matchColumns, type ColumnMatch, type PastedField } from "./pastedColumns";
 import { pastedDoubts } from "./pastedDoubts";
 import type { CellValue, TableRow } from "./plan";
 import { plot as plotHeading, tree } from "./tables";
@@ -43,19 +39,13 @@ export function pastedTally(text: string): PastedTally {
     readonly row: TableRow;
   }[] = [];
   const rejects: LineNote[] = [];
-  const plots = new Map<
-    string,
-    { readonly name: CellValue; hasTrees: boolean }
-  >();
+  const plots = new Map<string, { readonly name: CellValue; hasTrees: boolean }>();
 
   data.forEach((cells, i) => {
-    if (i < match.headingRows || cells.every((cell) => cell.trim() === ""))
-      return;
+    if (i < match.headingRows || cells.every((cell) => cell.trim() === "")) return;
     const line = { line: i + 1, text: cells.join(", ") };
     try {
-      const { name, row } = readLine(
-        (field) => cells[match.columns[field] ?? -1]?.trim() ?? "",
-      );
+      const { name, row } = readLine((field) => cells[match.columns[field] ?? -1]?.trim() ?? "");
       const key = String(name).toLowerCase();
       const known = plots.get(key);
       plots.set(key, {
@@ -91,8 +81,7 @@ function readLine(cell: (field: PastedField) => string): {
   if (plot === "") throw new Unreadable("The plot is missing.");
   const name = numberIn(plot) ?? plot;
   const dbh = cell("dbh");
-  if (dbh === "" && cell("species") === "" && cell("logs") === "")
-    return { name };
+  if (dbh === "" && cell("species") === "" && cell("logs") === "") return { name };
   if (dbh === "") throw new Unreadable("The DBH is missing.");
 
   return {
@@ -102,8 +91,7 @@ function readLine(cell: (field: PastedField) => string): {
       [tree.species]: cell("species") || null,
       [tree.dbh]: above0("DBH", dbh, "inches"),
       [tree.logs]: atLeast0("Logs", cell("logs"), "16-ft logs"),
-      [tree.count]:
-        cell("count") === "" ? null : above0("Count", cell("count"), "trees"),
+      [tree.count]: cell("count") === "" ? null : above0("Count", cell("count"), "trees"),
       [tree.take]: yesNo(cell("take")),
       [tree.cull]: percent(cell("cull")),
       [tree.note]: cell("note") || null,
@@ -112,43 +100,31 @@ function readLine(cell: (field: PastedField) => string): {
 }
 
 const PLAIN_NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
-const numberIn = (text: string): number | undefined =>
-  PLAIN_NUMBER.test(text) ? Number(text) : undefined;
+const numberIn = (text: string): number | undefined => (PLAIN_NUMBER.test(text) ? Number(text) : undefined);
 
 function number(what: string, text: string, unit: string): number {
   const value = numberIn(text);
   if (value !== undefined) return value;
-  const hint = /^\d+,\d+$/.test(text)
-    ? ` Write ${text.replace(",", ".")}.`
-    : "";
-  throw new Unreadable(
-    `${what} needs a number of ${unit}, but this line has "${text.slice(0, 40)}".${hint}`,
-  );
+  const hint = /^\d+,\d+$/.test(text) ? ` Write ${text.replace(",", ".")}.` : "";
+  throw new Unreadable(`${what} needs a number of ${unit}, but this line has "${text.slice(0, 40)}".${hint}`);
 }
 
 function above0(what: string, text: string, unit: string): number {
   const value = number(what, text, unit);
   if (value > 0) return value;
-  throw new Unreadable(
-    `${what} should be above 0 ${unit}. This line has ${text}.`,
-  );
+  throw new Unreadable(`${what} should be above 0 ${unit}. This line has ${text}.`);
 }
 
 function atLeast0(what: string, text: string, unit: string): number | null {
   if (text === "") return null;
   const value = number(what, text, unit);
   if (value >= 0) return value;
-  throw new Unreadable(
-    `${what} should be 0 or more ${unit}. This line has ${text}.`,
-  );
+  throw new Unreadable(`${what} should be 0 or more ${unit}. This line has ${text}.`);
 }
 
 function percent(text: string): number | null {
   const value = atLeast0("Cull", text, "percent");
-  if (value !== null && value > 100)
-    throw new Unreadable(
-      `Cull should be at most 100 percent. This line has ${text}.`,
-    );
+  if (value !== null && value > 100) throw new Unreadable(`Cull should be at most 100 percent. This line has ${text}.`);
   return value;
 }
 
@@ -156,7 +132,5 @@ function yesNo(text: string): string | null {
   if (text === "") return null;
   if (/^(y|yes|true)$/i.test(text)) return "Yes";
   if (/^(n|no|false)$/i.test(text)) return "No";
-  throw new Unreadable(
-    `Take should be Yes, No or blank. This line has "${text.slice(0, 40)}".`,
-  );
+  throw new Unreadable(`Take should be Yes, No or blank. This line has "${text.slice(0, 40)}".`);
 }

@@ -9,15 +9,7 @@ export interface Formula {
 export type PlannedCell = CellValue | Formula;
 
 /** The named styles of the workbook; the user may restyle them. What they look like stands in workbook/styles.ts. */
-export type StyleName =
-  | "Title"
-  | "Heading"
-  | "Input"
-  | "Computed"
-  | "Linked"
-  | "Note"
-  | "Attention"
-  | "Unit";
+export type StyleName = "Title" | "Heading" | "Input" | "Computed" | "Linked" | "Note" | "Attention" | "Unit";
 
 /** A block of cells laid from its top left corner. */
 export interface BlockPlan {

@@ -1,5 +1,7 @@
+import { byLogs } from "../core/cruise/checkHeight";
 import { halfDown } from "../core/log/diameterRounding";
 import { asTheRuleDoes } from "../core/log/scaleRounding";
+import { naturalStand } from "../core/tree/national/standOrigins";
 
 /** How the buyer of the logs scales them; each is a named cell on top of the sheet Logs. */
 export interface ScaleConventions {
@@ -33,6 +35,11 @@ export interface Settings {
   readonly rule: string;
   /** Girard form class. [%] */
   readonly formClass: number;
+  /** What was measured of the height of the trees: logs, total height, or both. */
+  readonly heightMeasured: string;
+  /** Bailey ecodivision and origin of the stand, for the national equations. */
+  readonly division: string | null;
+  readonly origin: string;
   /** Width of the diameter classes. [in] */
   readonly classWidth: number;
   /** Diameters that the checks let pass. [in] */
@@ -56,6 +63,9 @@ export const usualSettings: Settings = {
   target: 20,
   rule: "International 1/4",
   formClass: 78,
+  heightMeasured: byLogs.title,
+  division: null,
+  origin: naturalStand.title,
   classWidth: 2,
   minDbh: 5,
   maxDbh: 60,

@@ -27,11 +27,7 @@ export const byBoth: HeightMeasured = {
   total: true,
 };
 
-export const heightsMeasured: readonly HeightMeasured[] = [
-  byLogs,
-  byTotalHeight,
-  byBoth,
-];
+export const heightsMeasured: readonly HeightMeasured[] = [byLogs, byTotalHeight, byBoth];
 
 /** The heights of one tree; what is blank is undefined. */
 export interface TreeHeights {
@@ -59,10 +55,7 @@ const STUMP = 1;
  * What looks wrong with the heights of a tree, in one plain sentence; "" when nothing does. Above all, a tree whose
  * height was measured the other way than Setup says: it would be missing, in silence, in one of the two volumes.
  */
-export function checkHeight(
-  tree: TreeHeights,
-  measured: HeightMeasured,
-): string {
+export function checkHeight(tree: TreeHeights, measured: HeightMeasured): string {
   if (tree.dbh === undefined) return "";
   return strange(tree) || missing(tree, measured);
 }
@@ -72,8 +65,7 @@ function strange({ dbh = 0, logs, height }: TreeHeights): string {
   if (height < LEAST) {
     return `Total height ${shown(height)} ft is less than ${LEAST} ft. Are these logs?`;
   }
-  if (height > MOST)
-    return `Total height ${shown(height)} ft is over ${MOST} ft. Missing a decimal point?`;
+  if (height > MOST) return `Total height ${shown(height)} ft is over ${MOST} ft. Missing a decimal point?`;
   if (logs !== undefined && logs * LOG + STUMP > height) {
     return `Total height ${shown(height)} ft does not hold ${shown(logs)} logs of 16 ft.`;
   }
@@ -83,40 +75,27 @@ function strange({ dbh = 0, logs, height }: TreeHeights): string {
   return "";
 }
 
-function missing(
-  { dbh = 0, logs, height }: TreeHeights,
-  measured: HeightMeasured,
-): string {
+function missing({ dbh = 0, logs, height }: TreeHeights, measured: HeightMeasured): string {
   if (measured.total && height === undefined) {
     return logs === undefined
       ? "Total height is missing, so this tree adds no wood."
       : `Total height is missing, so this tree adds board feet but no wood; Setup says ${saidOf(measured)}.`;
   }
-  if (
-    measured.logs &&
-    logs === undefined &&
-    height !== undefined &&
-    dbh >= SAWTIMBER
-  ) {
+  if (measured.logs && logs === undefined && height !== undefined && dbh >= SAWTIMBER) {
     return `Logs are missing, so this tree adds wood but no board feet; Setup says ${saidOf(measured)}.`;
   }
   return "";
 }
 
 const saidOf = ({ logs, total }: HeightMeasured) =>
-  logs && total
-    ? "both heights are measured"
-    : total
-      ? "total height is measured"
-      : "logs are measured";
+  logs && total ? "both heights are measured" : total ? "total height is measured" : "logs are measured";
 
 export const sources: readonly Source[] = [
   {
     author: "Woodlot Reckoner",
     year: "",
     title: "Heights that ask for a second look",
-    where:
-      "under 5 ft, over 200 ft, over 16 ft for an inch of DBH, or too short for the logs of 16.3 ft in it",
+    where: "under 5 ft, over 200 ft, over 16 ft for an inch of DBH, or too short for the logs of 16.3 ft in it",
     standing: "choice of ours",
   },
 ];

@@ -24,8 +24,6 @@ export function productsSheet({ products }: WorkbookContent): SheetPlan {
         "Every stem is cut into what pays best. Without prices nothing pays: then give at least a guess, the better product the higher one.",
       ]),
     ],
-    tables: [
-      { name: PRODUCTS, at: TABLE_AT, columns: productColumns, rows: products },
-    ],
+    tables: [{ name: PRODUCTS, at: TABLE_AT, columns: productColumns, rows: products }],
   });
 }

@@ -1,20 +1,11 @@
 import { menuRules } from "../../core/log/rules";
 import { formats } from "../formats";
-import type { CellValue, EntryRule } from "../plan";
+import type { EntryRule } from "../plan";
 import { named } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
+import type { Setting } from "./setting";
 import { asked, yesOrNo } from "./sheetParts";
-
-/** One assumption: its named cell, its unit and what it does. */
-export interface Setting {
-  readonly name: string;
-  readonly label: string;
-  readonly value: CellValue;
-  readonly unit: string;
-  readonly comment: string;
-  readonly rule?: EntryRule;
-  readonly format?: string;
-}
+import { treeSettings } from "./treeSettings";
 
 /** The assumptions in the order in which they stand on the sheet Setup. */
 export function settingsOf({ settings, invented }: WorkbookContent): readonly Setting[] {
@@ -27,7 +18,13 @@ export function settingsOf({ settings, invented }: WorkbookContent): readonly Se
   const rules = menuRules.map((rule) => rule.title);
 
   return [
-    { name: named.stand, label: "Stand", value: settings.stand, unit: "", comment: "Its name on sheets and copies." },
+    {
+      name: named.stand,
+      label: "Stand",
+      value: settings.stand,
+      unit: "",
+      comment: "Its name on sheets and copies.",
+    },
     {
       name: named.acres,
       label: "Acres",
@@ -81,7 +78,12 @@ export function settingsOf({ settings, invented }: WorkbookContent): readonly Se
       unit: "",
       comment:
         "For standing trees. Felled logs have the buyer's, on the sheet Logs. Prices per MBF belong to one rule.",
-      rule: { kind: "list", choices: rules, strict: false, message: `Usually one of: ${rules.join(", ")}.` },
+      rule: {
+        kind: "list",
+        choices: rules,
+        strict: false,
+        message: `Usually one of: ${rules.join(", ")}.`,
+      },
     },
     {
       name: named.formClass,
@@ -91,6 +93,7 @@ export function settingsOf({ settings, invented }: WorkbookContent): readonly Se
       comment: "Diameter inside bark at the top of the first log, in percent of DBH; 78 is usual.",
       rule: asked(65, 90, "A percent from 65 to 90."),
     },
+    ...treeSettings(settings),
     {
       name: named.classWidth,
       label: "Class width",

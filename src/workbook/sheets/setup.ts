@@ -1,9 +1,9 @@
-import { formats } from "../formats";
 import type { SheetPlan } from "../plan";
-import { species, SPECIES } from "../tables";
+import { SPECIES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { settingsOf } from "./settingCells";
-import { across, asked, down, sheetPlan, title } from "./sheetParts";
+import { across, down, sheetPlan, title } from "./sheetParts";
+import { speciesColumns } from "./speciesColumns";
 
 export const SETUP = "Setup";
 const FIRST = 5;
@@ -50,16 +50,7 @@ export function setupSheet(content: WorkbookContent): SheetPlan {
       {
         name: SPECIES,
         at: `A${speciesAt}`,
-        columns: [
-          { heading: species.code, width: 26, format: formats.text },
-          { heading: species.name, width: 28, format: formats.text },
-          {
-            heading: species.density,
-            width: 13,
-            format: formats.whole,
-            rule: asked(20, 80, "Pounds per cubic foot of green wood, from 20 to 80; blank when you do not know it."),
-          },
-        ],
+        columns: speciesColumns,
         rows: content.species,
       },
     ],

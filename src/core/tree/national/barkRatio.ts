@@ -13,9 +13,7 @@ const percents = (): ReadonlyMap<number, number> =>
       .split("\n")
       .flatMap((line) => {
         const [percent = "", codes = ""] = line.split(": ");
-        return codes
-          .split(" ")
-          .map((code) => [Number(code), Number(percent)] as const);
+        return codes.split(" ").map((code) => [Number(code), Number(percent)] as const);
       }),
   ));
 
@@ -41,8 +39,7 @@ export const sources: readonly Source[] = [
     author: "Plain geometry",
     year: "",
     title: "Bark ratio from volumes",
-    where:
-      "areas inside and outside bark stand to one another as the volumes do",
+    where: "areas inside and outside bark stand to one another as the volumes do",
     standing: "computed",
   },
 ];

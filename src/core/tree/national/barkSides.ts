@@ -11,15 +11,13 @@ export interface BarkSide extends Choice {
 export const insideBark: BarkSide = {
   title: "Inside",
   aliases: ["Inside bark", "DIB"],
-  diameter: ({ wood, shapeInside }, tree, h) =>
-    stemDiameterAt(h, tree.height, wood(tree), shapeInside),
+  diameter: ({ wood, shapeInside }, tree, h) => stemDiameterAt(h, tree.height, wood(tree), shapeInside),
 };
 
 const outsideBark: BarkSide = {
   title: "Outside",
   aliases: ["Outside bark", "DOB", "Over bark"],
-  diameter: ({ outside, shapeOutside }, tree, h) =>
-    stemDiameterAt(h, tree.height, outside(tree), shapeOutside),
+  diameter: ({ outside, shapeOutside }, tree, h) => stemDiameterAt(h, tree.height, outside(tree), shapeOutside),
 };
 
 export const barkSides: readonly BarkSide[] = [insideBark, outsideBark];

@@ -25,8 +25,7 @@ export function checkSpecies({ name, code }: ListedSpecies): string {
 /** A code says which species is meant, whatever the owner calls it; only another species' very name contradicts it. */
 function checkCode(code: string, name: string | undefined): string {
   const coded = /^\d+$/.test(code.trim()) ? speciesNamed(code)[0] : undefined;
-  if (!coded)
-    return `FIA code ${code.slice(0, 20)} is not in the national list.`;
+  if (!coded) return `FIA code ${code.slice(0, 20)} is not in the national list.`;
   const named = name === undefined ? [] : speciesNamed(name);
   if (named.length === 0 || named.includes(coded)) return "";
   return `FIA code ${coded.code} is ${coded.name}, not ${name}.`;

@@ -25,8 +25,7 @@ const COEFFICIENTS_OF_MODEL: Readonly<Record<number, readonly string[]>> = {
 
 const BILLION = 1e9;
 
-let unpacked:
-  Readonly<Record<TableName, ReadonlyMap<string, CoefficientRow>>> | undefined;
+let unpacked: Readonly<Record<TableName, ReadonlyMap<string, CoefficientRow>>> | undefined;
 
 /**
  * The row of a table for a species: that of its division, else that of the species at large, else that of its group.
@@ -49,9 +48,7 @@ export function coefficientRow(
     rows.get(`${plain} `) ??
     groupCoefficients[table].find((row) => row.group === group);
   if (found) return found;
-  throw new OutOfRange(
-    `The national equations as published have no row for ${name}, a woodland tree.`,
-  );
+  throw new OutOfRange(`The national equations as published have no row for ${name}, a woodland tree.`);
 }
 
 function unpackedTables() {
@@ -70,16 +67,11 @@ function unpackedTables() {
       keys.map(({ key, models }) => [key, Number(models[place])]),
     ),
   ]);
-  return Object.fromEntries(tables) as Readonly<
-    Record<TableName, ReadonlyMap<string, CoefficientRow>>
-  >;
+  return Object.fromEntries(tables) as Readonly<Record<TableName, ReadonlyMap<string, CoefficientRow>>>;
 }
 
 /** How the numbers are packed is told beside them. */
-function unpackedTable(
-  table: TableName,
-  keys: readonly (readonly [string, number])[],
-) {
+function unpackedTable(table: TableName, keys: readonly (readonly [string, number])[]) {
   const { columns, packed } = speciesCoefficients.tables[table];
   const { digits } = speciesCoefficients;
   const rows = new Map<string, CoefficientRow>();
@@ -94,8 +86,7 @@ function unpackedTable(
     const needed = COEFFICIENTS_OF_MODEL[model];
     if (!needed) continue;
     const row: Record<string, number> = { model };
-    for (const { name, least, width } of columns)
-      if (needed.includes(name)) row[name] = number(least, width);
+    for (const { name, least, width } of columns) if (needed.includes(name)) row[name] = number(least, width);
     rows.set(key, row as unknown as CoefficientRow);
   }
   return rows;

@@ -1,11 +1,5 @@
 import { OutOfRange } from "../../basis/problem";
-import {
-  percent,
-  pounds,
-  type CubicFeet,
-  type Percent,
-  type Pounds,
-} from "../../basis/units";
+import { percent, pounds, type CubicFeet, type Percent, type Pounds } from "../../basis/units";
 import type { Species } from "./species";
 
 /** Weight of a cubic foot of water, as the report takes it. [lb/ft3] */
@@ -29,29 +23,14 @@ const KEPT_BY_HARDWOOD = 0.54;
  *
  * [1] core/reference/national/sources.ts
  */
-export function dryWood(
-  species: Species,
-  volume: CubicFeet,
-  cull: Percent = percent(0),
-): Pounds {
+export function dryWood(species: Species, volume: CubicFeet, cull: Percent = percent(0)): Pounds {
   const kept = species.softwood ? KEPT_BY_SOFTWOOD : KEPT_BY_HARDWOOD;
-  return pounds(
-    WATER *
-      listed(species, "woodGravity", "wood density") *
-      volume *
-      (1 - (cull / 100) * (1 - kept)),
-  );
+  return pounds(WATER * listed(species, "woodGravity", "wood density") * volume * (1 - (cull / 100) * (1 - kept)));
 }
 
 /** A property of a species, for which the list may have none. */
-export function listed(
-  species: Species,
-  property: "woodGravity" | "greenMoisture" | "carbon",
-  what: string,
-): number {
+export function listed(species: Species, property: "woodGravity" | "greenMoisture" | "carbon", what: string): number {
   const value = species[property];
   if (value !== undefined) return value;
-  throw new OutOfRange(
-    `The national species list has no ${what} for ${species.name}.`,
-  );
+  throw new OutOfRange(`The national species list has no ${what} for ${species.name}.`);
 }

@@ -11,9 +11,7 @@ let made: Finder | undefined;
 
 function finder(): Finder {
   made ??= {
-    byCode: new Map(
-      allSpecies().map((species) => [String(species.code), species]),
-    ),
+    byCode: new Map(allSpecies().map((species) => [String(species.code), species])),
     byName: new NameMatch(allSpecies(), ({ name }) => [name]),
   };
   return made;

@@ -17,6 +17,5 @@ function* pairs(): Generator<readonly [Species, string]> {
       const [genus = "", kinds = ""] = line.split(": ");
       return kinds.split(", ").map((kind) => `${genus} ${kind}`);
     });
-  for (const [place, species] of allSpecies().entries())
-    yield [species, names[place] as string];
+  for (const [place, species] of allSpecies().entries()) yield [species, names[place] as string];
 }

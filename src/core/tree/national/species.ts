@@ -29,21 +29,12 @@ export function allSpecies(): readonly Species[] {
 }
 
 function speciesOf(line: string): Species {
-  const [
-    code = "",
-    name = "",
-    group = "",
-    gravity = "",
-    moisture = "",
-    carbon = "",
-  ] = line.split(";");
+  const [code = "", name = "", group = "", gravity = "", moisture = "", carbon = ""] = line.split(";");
   return {
     code: Number(code),
     name,
     group: Number(group),
-    softwood:
-      Number(code) < FIRST_HARDWOOD_CODE ||
-      Number(group) <= LAST_SOFTWOOD_GROUP,
+    softwood: Number(code) < FIRST_HARDWOOD_CODE || Number(group) <= LAST_SOFTWOOD_GROUP,
     woodGravity: numberOrNone(gravity),
     greenMoisture: numberOrNone(moisture),
     carbon: numberOrNone(carbon),

@@ -1,17 +1,9 @@
 import { requireBetween } from "../../basis/require";
 import type { Source } from "../../basis/source";
 import type { Feet, Inches } from "../../basis/units";
-import {
-  nationalCoefficients,
-  nationalEquations,
-  nationalSpecies,
-} from "../../reference/national/sources";
+import { nationalCoefficients, nationalEquations, nationalSpecies } from "../../reference/national/sources";
 import type { BarkSide } from "./barkSides";
-import {
-  requireHeightTree,
-  type HeightTree,
-  type StemEquations,
-} from "./stemEquations";
+import { requireHeightTree, type HeightTree, type StemEquations } from "./stemEquations";
 
 /** The curve has no end towards the ground, where roots flare; this far down it is still of some use. [ft] */
 export const LOWEST = 0.1;
@@ -22,12 +14,7 @@ export const LOWEST = 0.1;
  * @param h height above ground [ft], 0.1 ft to the tip
  * @throws InvalidInput when a measure is out of bounds
  */
-export function stemDiameter(
-  equations: StemEquations,
-  tree: HeightTree,
-  h: Feet,
-  side: BarkSide,
-): Inches {
+export function stemDiameter(equations: StemEquations, tree: HeightTree, h: Feet, side: BarkSide): Inches {
   requireHeightTree(tree);
   requireBetween("At height", h, LOWEST, tree.height, "ft");
   return side.diameter(equations, tree, h);
@@ -41,8 +28,7 @@ export const sources: readonly Source[] = [
     author: "Woodlot Reckoner",
     year: "",
     title: "Taper inside bark",
-    where:
-      "equation 7 with the volume and ratio inside bark; the report prints its use outside bark",
+    where: "equation 7 with the volume and ratio inside bark; the report prints its use outside bark",
     standing: "computed",
   },
 ];

@@ -1,16 +1,6 @@
 import { requireBetween } from "../../basis/require";
-import {
-  cubicFeet,
-  feet,
-  type CubicFeet,
-  type Feet,
-  type Inches,
-} from "../../basis/units";
-import {
-  coefficientRow,
-  type CoefficientRow,
-  type TableName,
-} from "./coefficientRows";
+import { cubicFeet, feet, type CubicFeet, type Feet, type Inches } from "../../basis/units";
+import { coefficientRow, type CoefficientRow, type TableName } from "./coefficientRows";
 import { volumeForms } from "./forms";
 import type { Coefficients, TreeEquation } from "./forms/volumeForm";
 import type { Species } from "./species";
@@ -57,12 +47,8 @@ export interface StemEquations {
  *
  * @throws OutOfRange for woodland trees, for which there are none
  */
-export function stemEquations(
-  species: Species,
-  { division, origin }: Stand,
-): StemEquations {
-  const row = (table: TableName) =>
-    coefficientRow(table, species, division, origin);
+export function stemEquations(species: Species, { division, origin }: Stand): StemEquations {
+  const row = (table: TableName) => coefficientRow(table, species, division, origin);
   const volume = (table: TableName) => {
     const equation = equationOf(row(table), species);
     return ({ dbh, height }: HeightTree) => cubicFeet(equation(dbh, height));
@@ -78,18 +64,14 @@ export function stemEquations(
 }
 
 /** The equation that a row of coefficients stands for. */
-export function equationOf(
-  row: CoefficientRow,
-  species: Species,
-): TreeEquation {
+export function equationOf(row: CoefficientRow, species: Species): TreeEquation {
   const form = volumeForms.find(({ model }) => model === row.model);
   if (!form) throw new RangeError(`no form for model ${row.model}`);
   return form.equation(row as Coefficients, species);
 }
 
 function shapeOf({ alpha, beta }: CoefficientRow): Shape {
-  if (alpha === undefined || beta === undefined)
-    throw new RangeError("a ratio row without alpha and beta");
+  if (alpha === undefined || beta === undefined) throw new RangeError("a ratio row without alpha and beta");
   return { alpha, beta };
 }
 

@@ -23,8 +23,7 @@ const bark: StemPart = {
 const woodAndBark: StemPart = {
   title: "Wood and bark",
   aliases: ["Outside bark"],
-  volume: (equations, tree) =>
-    cubicFeet(equations.wood(tree) + equations.bark(tree)),
+  volume: (equations, tree) => cubicFeet(equations.wood(tree) + equations.bark(tree)),
 };
 
 const merchantable: StemPart = {
@@ -39,10 +38,4 @@ const sawlog: StemPart = {
   volume: sawlogWood,
 };
 
-export const stemParts: readonly StemPart[] = [
-  wholeWood,
-  bark,
-  woodAndBark,
-  merchantable,
-  sawlog,
-];
+export const stemParts: readonly StemPart[] = [wholeWood, bark, woodAndBark, merchantable, sawlog];

@@ -1,20 +1,7 @@
 import { requireBetween } from "../../basis/require";
-import {
-  cubicFeet,
-  feet,
-  inches,
-  percent,
-  type CubicFeet,
-  type Feet,
-  type Percent,
-} from "../../basis/units";
+import { cubicFeet, feet, inches, percent, type CubicFeet, type Feet, type Percent } from "../../basis/units";
 import type { Species } from "./species";
-import {
-  requireHeightTree,
-  STUMP,
-  type HeightTree,
-  type StemEquations,
-} from "./stemEquations";
+import { requireHeightTree, STUMP, type HeightTree, type StemEquations } from "./stemEquations";
 import { cumulativeShare, heightToDiameter } from "./taper";
 
 /** From which DBH on a stem has a part, and to which diameter outside bark the part goes up. [in] [1] */
@@ -27,8 +14,7 @@ const MERCHANTABLE: Limits = { dbh: 5, top: 4 };
 const SOFTWOOD_SAWLOG: Limits = { dbh: 9, top: 7 };
 const HARDWOOD_SAWLOG: Limits = { dbh: 11, top: 9 };
 
-const sawlogLimits = ({ softwood }: Species) =>
-  softwood ? SOFTWOOD_SAWLOG : HARDWOOD_SAWLOG;
+const sawlogLimits = ({ softwood }: Species) => (softwood ? SOFTWOOD_SAWLOG : HARDWOOD_SAWLOG);
 
 /** What may be wrong with a tree. */
 export interface Condition {
@@ -78,11 +64,7 @@ export interface StemSections {
  *
  * [1] core/reference/national/sources.ts, worked examples
  */
-export function stemSections(
-  equations: StemEquations,
-  tree: HeightTree,
-  condition: Condition = {},
-): StemSections {
+export function stemSections(equations: StemEquations, tree: HeightTree, condition: Condition = {}): StemSections {
   requireHeightTree(tree);
   const { cull = percent(0), brokenAt = tree.height } = condition;
   requireBetween("Cull", cull, 0, 100, "%");
@@ -90,8 +72,7 @@ export function stemSections(
 
   const wood = equations.wood(tree);
   const woodAndBark = cubicFeet(wood + equations.bark(tree));
-  const shareBelow = (h: Feet) =>
-    cumulativeShare(h, tree.height, equations.shapeInside);
+  const shareBelow = (h: Feet) => cumulativeShare(h, tree.height, equations.shapeInside);
   const section = (from: Feet, to: Feet): Section => {
     const share = to > from ? shareBelow(to) - shareBelow(from) : 0;
     return {
@@ -101,14 +82,8 @@ export function stemSections(
   };
 
   const stump = lower(STUMP, brokenAt);
-  const merchantableHeight = lower(
-    heightOfPart(equations, tree, MERCHANTABLE),
-    brokenAt,
-  );
-  const sawlogHeight = lower(
-    heightOfPart(equations, tree, sawlogLimits(equations.species)),
-    brokenAt,
-  );
+  const merchantableHeight = lower(heightOfPart(equations, tree, MERCHANTABLE), brokenAt);
+  const sawlogHeight = lower(heightOfPart(equations, tree, sawlogLimits(equations.species)), brokenAt);
   return {
     total: { wood, woodAndBark },
     soundWood: cubicFeet(shareBelow(brokenAt) * wood * (1 - cull / 100)),
@@ -123,39 +98,23 @@ export function stemSections(
 }
 
 /** Wood from the stump to the top of the merchantable part, of a sound and whole tree. [ft3] */
-export const merchantableWood = (equations: StemEquations, tree: HeightTree) =>
-  woodTo(equations, tree, MERCHANTABLE);
+export const merchantableWood = (equations: StemEquations, tree: HeightTree) => woodTo(equations, tree, MERCHANTABLE);
 
 /** Wood from the stump to the top of the sawlog part, of a sound and whole tree. [ft3] */
 export const sawlogWood = (equations: StemEquations, tree: HeightTree) =>
   woodTo(equations, tree, sawlogLimits(equations.species));
 
-function woodTo(
-  equations: StemEquations,
-  tree: HeightTree,
-  limits: Limits,
-): CubicFeet {
+function woodTo(equations: StemEquations, tree: HeightTree, limits: Limits): CubicFeet {
   const top = heightOfPart(equations, tree, limits);
   if (top <= STUMP) return cubicFeet(0);
   const { shapeInside } = equations;
-  const share =
-    cumulativeShare(top, tree.height, shapeInside) -
-    cumulativeShare(STUMP, tree.height, shapeInside);
+  const share = cumulativeShare(top, tree.height, shapeInside) - cumulativeShare(STUMP, tree.height, shapeInside);
   return cubicFeet(share * equations.wood(tree));
 }
 
-function heightOfPart(
-  equations: StemEquations,
-  tree: HeightTree,
-  { dbh, top }: Limits,
-): Feet {
+function heightOfPart(equations: StemEquations, tree: HeightTree, { dbh, top }: Limits): Feet {
   if (tree.dbh < dbh) return feet(0);
-  return heightToDiameter(
-    inches(top),
-    tree.height,
-    equations.outside(tree),
-    equations.shapeOutside,
-  );
+  return heightToDiameter(inches(top), tree.height, equations.outside(tree), equations.shapeOutside);
 }
 
 const lower = (one: Feet, other: Feet): Feet => (one < other ? one : other);

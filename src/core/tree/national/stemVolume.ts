@@ -1,15 +1,7 @@
-import {
-  nationalCoefficients,
-  nationalEquations,
-  nationalSpecies,
-} from "../../reference/national/sources";
+import { nationalCoefficients, nationalEquations, nationalSpecies } from "../../reference/national/sources";
 import type { Source } from "../../basis/source";
 import type { CubicFeet } from "../../basis/units";
-import {
-  requireHeightTree,
-  type HeightTree,
-  type StemEquations,
-} from "./stemEquations";
+import { requireHeightTree, type HeightTree, type StemEquations } from "./stemEquations";
 import type { StemPart } from "./stemParts";
 
 /**
@@ -18,17 +10,9 @@ import type { StemPart } from "./stemParts";
  *
  * @throws InvalidInput when a measure is out of bounds
  */
-export function stemVolume(
-  equations: StemEquations,
-  tree: HeightTree,
-  part: StemPart,
-): CubicFeet {
+export function stemVolume(equations: StemEquations, tree: HeightTree, part: StemPart): CubicFeet {
   requireHeightTree(tree);
   return part.volume(equations, tree);
 }
 
-export const sources: readonly Source[] = [
-  nationalEquations,
-  nationalCoefficients,
-  nationalSpecies,
-];
+export const sources: readonly Source[] = [nationalEquations, nationalCoefficients, nationalSpecies];

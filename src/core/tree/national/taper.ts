@@ -22,11 +22,7 @@ export interface Shape {
  *
  * [1] core/reference/national/sources.ts
  */
-export function cumulativeShare(
-  h: Feet,
-  height: Feet,
-  { alpha, beta }: Shape,
-): number {
+export function cumulativeShare(h: Feet, height: Feet, { alpha, beta }: Shape): number {
   return (1 - (1 - h / height) ** alpha) ** beta;
 }
 
@@ -45,20 +41,10 @@ export function cumulativeShare(
  *
  * [1] core/reference/national/sources.ts
  */
-export function stemDiameterAt(
-  h: Feet,
-  height: Feet,
-  volume: number,
-  { alpha, beta }: Shape,
-): Inches {
+export function stemDiameterAt(h: Feet, height: Feet, volume: number, { alpha, beta }: Shape): Inches {
   const above = 1 - h / height;
-  const scale =
-    (volume / (SQUARE_FEET_PER_SQUARE_INCH * height)) * alpha * beta;
-  return inches(
-    Math.sqrt(
-      scale * above ** (alpha - 1) * (1 - above ** alpha) ** (beta - 1),
-    ),
-  );
+  const scale = (volume / (SQUARE_FEET_PER_SQUARE_INCH * height)) * alpha * beta;
+  return inches(Math.sqrt(scale * above ** (alpha - 1) * (1 - above ** alpha) ** (beta - 1)));
 }
 
 /**
@@ -68,30 +54,20 @@ export function stemDiameterAt(
  * With t = ln(1 - h/H) the equation reads (alpha - 1) t + (beta - 1) ln(1 - e^(alpha t)) = ln(d^2 / scale): a curve that
  * bends one way only, on which Newton's steps run to the root from one side. The start leaves the second term out.
  */
-export function heightToDiameter(
-  diameter: Inches,
-  height: Feet,
-  volume: number,
-  { alpha, beta }: Shape,
-): Feet {
-  const scale =
-    (volume / (SQUARE_FEET_PER_SQUARE_INCH * height)) * alpha * beta;
+export function heightToDiameter(diameter: Inches, height: Feet, volume: number, { alpha, beta }: Shape): Feet {
+  const scale = (volume / (SQUARE_FEET_PER_SQUARE_INCH * height)) * alpha * beta;
   const wanted = Math.log((diameter * diameter) / scale);
-  const miss = (t: number, power: number) =>
-    (alpha - 1) * t + (beta - 1) * Math.log(1 - power) - wanted;
+  const miss = (t: number, power: number) => (alpha - 1) * t + (beta - 1) * Math.log(1 - power) - wanted;
   let t = wanted / (alpha - 1);
   if (beta > 1) {
     const powerAtThickest = (alpha - 1) / (alpha - 1 + (beta - 1) * alpha);
-    if (miss(Math.log(powerAtThickest) / alpha, powerAtThickest) <= 0)
-      return feet(0);
+    if (miss(Math.log(powerAtThickest) / alpha, powerAtThickest) <= 0) return feet(0);
   } else if (t >= 0) {
     t = NEAR_THE_GROUND;
   }
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const power = Math.exp(alpha * t);
-    const newton =
-      t -
-      miss(t, power) / (alpha - 1 + ((1 - beta) * alpha * power) / (1 - power));
+    const newton = t - miss(t, power) / (alpha - 1 + ((1 - beta) * alpha * power) / (1 - power));
     const next = newton < 0 ? newton : t / 2;
     const moved = Math.abs(next - t);
     t = next;

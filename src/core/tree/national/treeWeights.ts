@@ -3,12 +3,7 @@ import { pounds, type Pounds } from "../../basis/units";
 import { coefficientRow } from "./coefficientRows";
 import { dryWood, listed } from "./dryWood";
 import type { Species } from "./species";
-import {
-  equationOf,
-  stemEquations,
-  type HeightTree,
-  type Stand,
-} from "./stemEquations";
+import { equationOf, stemEquations, type HeightTree, type Stand } from "./stemEquations";
 
 /** A weight that can be asked for: made ready for a species in a stand, then asked of many trees. */
 export interface TreeWeight extends Choice {
@@ -22,10 +17,7 @@ export const aboveGroundDry: TreeWeight = {
   title: "Above ground, dry",
   aliases: ["Above ground", "Biomass"],
   of(species, { division, origin }) {
-    const equation = equationOf(
-      coefficientRow("biomass", species, division, origin),
-      species,
-    );
+    const equation = equationOf(coefficientRow("biomass", species, division, origin), species);
     return ({ dbh, height }) => pounds(equation(dbh, height));
   },
 };
@@ -61,9 +53,4 @@ const carbon: TreeWeight = {
   },
 };
 
-export const treeWeights: readonly TreeWeight[] = [
-  aboveGroundDry,
-  stemWoodDry,
-  stemWoodGreen,
-  carbon,
-];
+export const treeWeights: readonly TreeWeight[] = [aboveGroundDry, stemWoodDry, stemWoodGreen, carbon];

@@ -1,0 +1,149 @@
+import { call, column, thisRow } from "../formula";
+import { formats } from "../formats";
+import type { ColumnPlan } from "../plan";
+import { named, plot, PLOTS, species, SPECIES, tree, TREES } from "../tables";
+import type { WorkbookContent } from "../workbookContent";
+import { plotNumbers } from "./points";
+import { boardList } from "./sawing";
+import { speciesCodes } from "./setup";
+import { asked, quoted, yesOrNo } from "./sheetParts";
+import { ofSpecies } from "./speciesColumns";
+
+const here = (heading: string) => thisRow(TREES, heading);
+/** One tree without a volume leaves the whole stand without one, so its row has to say so. */
+const NO_VOLUME =
+  " The tables have no volume for it, so the stand has none either: correct DBH or logs, or clear the logs to count it without volume.";
+
+/** The two roads to a volume are never mixed in silence: this says which one a tree took. */
+const roadTaken = `=IF(${here(tree.dbh)}="","",IF(${here(tree.logs)}<>"",IF(${here(tree.height)}<>"","Logs and total height","Logs"),IF(${here(tree.height)}<>"","Total height","")))`;
+const noHeight = `OR(${here(tree.dbh)}="",${here(tree.height)}="")`;
+const nationalCode = ofSpecies(species.key, here(tree.species));
+const byTotalHeight = (name: "STEMVOLUME" | "TREEWEIGHT", part: string) =>
+  `=IF(${noHeight},"",${call(name, nationalCode, here(tree.dbh), here(tree.height), quoted(part), named.division, named.origin, named.units)})`;
+
+/** Why the national equations are silent stands in the flag of the cell itself. */
+const NO_WOOD = " The national equations have no wood for it: see the species list on Setup, and DBH and height.";
+
+const unmeasured = `OR(${here(tree.dbh)}="",${here(tree.logs)}="")`;
+const sound = `(1-${here(tree.cull)}/100)`;
+
+/** One row for a tree: what is typed, then what is computed of it. */
+export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
+  {
+    heading: tree.plot,
+    width: 8,
+    rule: {
+      kind: "listOf",
+      range: plotNumbers,
+      strict: true,
+      message: "A plot from the sheet Points.",
+    },
+  },
+  {
+    heading: tree.species,
+    width: 10,
+    rule: {
+      kind: "listOf",
+      range: speciesCodes(content),
+      strict: false,
+      message: "A code from the species list on Setup.",
+    },
+  },
+  {
+    heading: tree.dbh,
+    width: 9,
+    format: formats.tenth,
+    rule: asked(1, 80, "Inches, from 1 to 80. Missing a decimal point?"),
+  },
+  {
+    heading: tree.logs,
+    width: 11,
+    format: formats.tenth,
+    rule: asked(0, 6, "16-ft logs to the half, such as 2.5."),
+  },
+  {
+    heading: tree.height,
+    width: 10,
+    format: formats.whole,
+    rule: asked(5, 200, "Total height in feet, from the ground to the tip; blank when only logs were measured."),
+  },
+  {
+    heading: tree.count,
+    width: 8,
+    format: formats.whole,
+    rule: asked(1, 1000, "How many such trees; blank is one."),
+  },
+  { heading: tree.take, width: 8, rule: yesOrNo },
+  {
+    heading: tree.cull,
+    width: 9,
+    format: formats.whole,
+    rule: asked(0, 100, "Percent, 15 for 15 percent."),
+  },
+  { heading: tree.note, width: 22 },
+  { heading: tree.road, width: 20, formula: roadTaken },
+  {
+    heading: tree.formClass,
+    width: 11,
+    format: formats.whole,
+    formula: `=IF(${here(tree.logs)}="","",${ofSpecies(species.usedFormClass, here(tree.species), named.formClass)})`,
+  },
+  {
+    heading: tree.volume,
+    width: 11,
+    format: formats.volume,
+    formula: `=${call("TREEVOLUME", here(tree.dbh), here(tree.logs), named.rule, here(tree.formClass), named.units)}`,
+  },
+  {
+    heading: tree.lumber,
+    width: 11,
+    format: formats.volume,
+    formula: `=IF(${unmeasured},"",${call("TREELUMBER", here(tree.dbh), here(tree.logs), boardList, named.kerf, named.pattern, here(tree.formClass), named.units)}*${named.realized}/100*${sound})`,
+  },
+  {
+    heading: tree.harvestDbh,
+    width: 15,
+    format: formats.tenth,
+    formula: `=IF(OR(${here(tree.dbh)}="",${here(tree.take)}="No"),"",${here(tree.dbh)})`,
+  },
+  {
+    heading: tree.harvest,
+    width: 12,
+    format: formats.volume,
+    formula: `=IF(OR(${unmeasured},${here(tree.take)}="No"),"",${here(tree.volume)}*${sound})`,
+  },
+  {
+    heading: tree.wood,
+    width: 10,
+    format: formats.tenth,
+    formula: byTotalHeight("STEMVOLUME", "Wood"),
+  },
+  {
+    heading: tree.weight,
+    width: 10,
+    format: formats.volume,
+    formula: byTotalHeight("TREEWEIGHT", "Stem wood, green"),
+  },
+  {
+    heading: tree.perAcre,
+    width: 15,
+    format: formats.tenth,
+    formula: `=${call("TREESPERACRE", here(tree.dbh), named.method, named.size, named.units)}`,
+  },
+  {
+    heading: tree.check,
+    width: 44,
+    formula: `=TRIM(${call(
+      "CHECKTREES",
+      here(tree.plot),
+      here(tree.species),
+      here(tree.dbh),
+      here(tree.logs),
+      column(PLOTS, plot.plot),
+      column(SPECIES, species.code),
+      named.minDbh,
+      named.maxDbh,
+    )}&" "&${call("CHECKHEIGHTS", here(tree.dbh), here(tree.logs), here(tree.height), named.heightMeasured)}&IF(ISERROR(${here(tree.volume)}),"${NO_VOLUME}","")&IF(OR(${noHeight},ISNUMBER(${here(tree.wood)})),"","${NO_WOOD}"))`,
+  },
+  { heading: tree.accepted, width: 24 },
+];
