@@ -55,34 +55,9 @@ const invented = "INVENTED - replace";
 
 /** Invented limits of a small mill. */
 export const demoMill: readonly TableRow[] = [
-  {
-    [mill.limit]: "Largest diameter",
-    [mill.value]: 26,
-    [mill.unit]: "in",
-    [mill.comment]: invented,
-  },
-  {
-    [mill.limit]: "Longest log",
-    [mill.value]: 16,
-    [mill.unit]: "ft",
-    [mill.comment]: invented,
-  },
-  {
-    [mill.limit]: "Shortest log",
-    [mill.value]: 6,
-    [mill.unit]: "ft",
-    [mill.comment]: invented,
-  },
-  {
-    [mill.limit]: "Blade above bed",
-    [mill.value]: 1,
-    [mill.unit]: "in",
-    [mill.comment]: invented,
-  },
-  {
-    [mill.limit]: "Shortest board",
-    [mill.value]: 6,
-    [mill.unit]: "ft",
-    [mill.comment]: invented,
-  },
+  { [mill.limit]: "Largest diameter", [mill.value]: 26, [mill.unit]: "in", [mill.comment]: invented },
+  { [mill.limit]: "Longest log", [mill.value]: 16, [mill.unit]: "ft", [mill.comment]: invented },
+  { [mill.limit]: "Shortest log", [mill.value]: 6, [mill.unit]: "ft", [mill.comment]: invented },
+  { [mill.limit]: "Blade above bed", [mill.value]: 1, [mill.unit]: "in", [mill.comment]: invented },
+  { [mill.limit]: "Shortest board", [mill.value]: 6, [mill.unit]: "ft", [mill.comment]: invented },
 ];

@@ -39,9 +39,6 @@ function treeRow(point: number, text: string): TableRow {
     [tree.dbh]: Number(dbh),
     [tree.logs]: Number(logs),
     ...(cull !== undefined && { [tree.cull]: Number(cull.slice(1)) }),
-    ...(stays && {
-      [tree.take]: "No",
-      [tree.note]: Number(dbh) > SEED_TREE ? "seed tree" : "young, let it grow",
-    }),
+    ...(stays && { [tree.take]: "No", [tree.note]: Number(dbh) > SEED_TREE ? "seed tree" : "young, let it grow" }),
   };
 }

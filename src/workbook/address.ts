@@ -28,12 +28,7 @@ export function zoneAt(address: string): Zone {
   const [, left = "", top = "", right = left, bottom = top] = parts;
   const column = columnNumber(left);
   const row = Number(top) - 1;
-  return {
-    row,
-    column,
-    rows: Number(bottom) - row,
-    columns: columnNumber(right) - column + 1,
-  };
+  return { row, column, rows: Number(bottom) - row, columns: columnNumber(right) - column + 1 };
 }
 
 /** The cell so many rows below and columns right of another. */

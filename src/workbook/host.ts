@@ -20,10 +20,7 @@ export interface CopiedSheet {
   readonly name: string;
   readonly cells: readonly (readonly CopiedCell[])[];
   /** Tables on the sheet, each with its header row included in the address, such as "A5:N137". */
-  readonly tables: readonly {
-    readonly name: string;
-    readonly address: string;
-  }[];
+  readonly tables: readonly { readonly name: string; readonly address: string }[];
   /** Named cells on the sheet; left out by a host that does not know them. */
   readonly names?: readonly { readonly name: string; readonly at: string }[];
 }

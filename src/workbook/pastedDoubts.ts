@@ -11,11 +11,7 @@ const THICK_STAND = 28;
 /** What looks odd in a tally that could be read: it is taken all the same, since odd may be right. */
 export function pastedDoubts(
   dbhHeading: string | undefined,
-  trees: readonly {
-    readonly line: number;
-    readonly text: string;
-    readonly row: TableRow;
-  }[],
+  trees: readonly { readonly line: number; readonly text: string; readonly row: TableRow }[],
 ): readonly LineNote[] {
   const whole = wholeText(
     dbhHeading,

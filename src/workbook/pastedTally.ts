@@ -29,15 +29,9 @@ class Unreadable extends Error {}
  * plot without trees, which counts.
  */
 export function pastedTally(text: string): PastedTally {
-  const { data } = Papa.parse<string[]>(text.trimEnd(), {
-    delimitersToGuess: ["\t", ",", ";"],
-  });
+  const { data } = Papa.parse<string[]>(text.trimEnd(), { delimitersToGuess: ["\t", ",", ";"] });
   const match = matchColumns(data);
-  const trees: {
-    readonly line: number;
-    readonly text: string;
-    readonly row: TableRow;
-  }[] = [];
+  const trees: { readonly line: number; readonly text: string; readonly row: TableRow }[] = [];
   const rejects: LineNote[] = [];
   const plots = new Map<string, { readonly name: CellValue; hasTrees: boolean }>();
 
@@ -48,10 +42,7 @@ export function pastedTally(text: string): PastedTally {
       const { name, row } = readLine((field) => cells[match.columns[field] ?? -1]?.trim() ?? "");
       const key = String(name).toLowerCase();
       const known = plots.get(key);
-      plots.set(key, {
-        name: known?.name ?? name,
-        hasTrees: (known?.hasTrees ?? false) || row !== undefined,
-      });
+      plots.set(key, { name: known?.name ?? name, hasTrees: (known?.hasTrees ?? false) || row !== undefined });
       if (row) trees.push({ ...line, row });
     } catch (problem) {
       if (!(problem instanceof Unreadable)) throw problem;
@@ -73,10 +64,7 @@ export function pastedTally(text: string): PastedTally {
 }
 
 /** The plot of a line, and its tree when it has one. */
-function readLine(cell: (field: PastedField) => string): {
-  readonly name: CellValue;
-  readonly row?: TableRow;
-} {
+function readLine(cell: (field: PastedField) => string): { readonly name: CellValue; readonly row?: TableRow } {
   const plot = cell("plot");
   if (plot === "") throw new Unreadable("The plot is missing.");
   const name = numberIn(plot) ?? plot;

@@ -31,18 +31,8 @@ export interface NamePlan {
 
 /** What a cell accepts. Field data may be odd: only "stop" refuses, "warning" asks. */
 export type EntryRule =
-  | {
-      readonly kind: "list";
-      readonly choices: readonly string[];
-      readonly strict: boolean;
-      readonly message: string;
-    }
-  | {
-      readonly kind: "listOf";
-      readonly range: string;
-      readonly strict: boolean;
-      readonly message: string;
-    }
+  | { readonly kind: "list"; readonly choices: readonly string[]; readonly strict: boolean; readonly message: string }
+  | { readonly kind: "listOf"; readonly range: string; readonly strict: boolean; readonly message: string }
   | {
       readonly kind: "number";
       readonly low: number;

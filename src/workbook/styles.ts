@@ -20,27 +20,11 @@ const GREY = "#595959";
 export const styleLooks: Readonly<Record<StyleName, StyleLook>> = {
   Title: { color: INK, bold: true, size: 16, meaning: "Title of a sheet" },
   Heading: { color: INK, bold: true, fill: "#E9EDE4", meaning: "Heading" },
-  Input: {
-    color: ENTRY,
-    fill: "#FFF8E1",
-    leftBar: ENTRY,
-    meaning: "Type here: blue on pale yellow",
-  },
-  Computed: {
-    color: "#000000",
-    meaning: "Computed by the formula in the cell; leave it",
-  },
-  Linked: {
-    color: "#000000",
-    italic: true,
-    meaning: "Taken from another place in the workbook",
-  },
+  Input: { color: ENTRY, fill: "#FFF8E1", leftBar: ENTRY, meaning: "Type here: blue on pale yellow" },
+  Computed: { color: "#000000", meaning: "Computed by the formula in the cell; leave it" },
+  Linked: { color: "#000000", italic: true, meaning: "Taken from another place in the workbook" },
   Note: { color: GREY, meaning: "Explanation" },
-  Attention: {
-    color: "#6B4E00",
-    fill: "#FFF4CE",
-    meaning: "Needs a look; the words say why",
-  },
+  Attention: { color: "#6B4E00", fill: "#FFF4CE", meaning: "Needs a look; the words say why" },
   Unit: { color: GREY, meaning: "Unit" },
 };
 

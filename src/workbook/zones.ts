@@ -25,13 +25,7 @@ export function zonesOf(sheet: SheetPlan): readonly NamedZone[] {
   }));
   const tables = sheet.tables.map((table) => {
     const { row, column, columns } = tableZone(table);
-    return {
-      what: `table ${table.name}`,
-      row: row - 1,
-      column,
-      columns,
-      rows: LAST_ROW - row,
-    };
+    return { what: `table ${table.name}`, row: row - 1, column, columns, rows: LAST_ROW - row };
   });
   const spills = sheet.spills.map(({ name, at, rows, columns }) => ({
     what: `spill ${name}`,

@@ -14,12 +14,7 @@ export const boardColumns = (content: WorkbookContent): readonly ColumnPlan[] =>
   {
     heading: sawn.log,
     width: 9,
-    rule: {
-      kind: "listOf",
-      range: logNumbers,
-      strict: false,
-      message: "A log from the sheet Logs, or blank.",
-    },
+    rule: { kind: "listOf", range: logNumbers, strict: false, message: "A log from the sheet Logs, or blank." },
   },
   {
     heading: sawn.species,
@@ -37,24 +32,9 @@ export const boardColumns = (content: WorkbookContent): readonly ColumnPlan[] =>
     format: formats.thickness,
     rule: asked(0.25, 12, "Inches: 1.25, not 5/4, which a spreadsheet may take for a date."),
   },
-  {
-    heading: sawn.width,
-    width: 14,
-    format: formats.hundredth,
-    rule: asked(1, 40, "Inches, from 1 to 40."),
-  },
-  {
-    heading: sawn.length,
-    width: 14,
-    format: formats.tenth,
-    rule: asked(1, 40, "Feet, from 1 to 40."),
-  },
-  {
-    heading: sawn.pieces,
-    width: 11,
-    format: formats.whole,
-    rule: asked(1, 10_000, "How many; blank is one."),
-  },
+  { heading: sawn.width, width: 14, format: formats.hundredth, rule: asked(1, 40, "Inches, from 1 to 40.") },
+  { heading: sawn.length, width: 14, format: formats.tenth, rule: asked(1, 40, "Feet, from 1 to 40.") },
+  { heading: sawn.pieces, width: 11, format: formats.whole, rule: asked(1, 10_000, "How many; blank is one.") },
   { heading: sawn.grade, width: 22 },
   { heading: sawn.stack, width: 11 },
   {

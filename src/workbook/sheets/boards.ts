@@ -66,12 +66,7 @@ export function boardsSheet(content: WorkbookContent): SheetPlan {
       },
       {
         at: "D5",
-        rule: {
-          kind: "list",
-          choices: [SIZE, ...groups],
-          strict: true,
-          message: "What the boards are gathered by.",
-        },
+        rule: { kind: "list", choices: [SIZE, ...groups], strict: true, message: "What the boards are gathered by." },
       },
     ],
     tables: [{ name: BOARDS, at: `A${HEADINGS}`, columns, rows: content.sawn }],

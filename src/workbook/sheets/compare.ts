@@ -122,12 +122,7 @@ export function compareSheet(): SheetPlan {
 
       across("A40", "Heading", ["Side by side, $", ...rising]),
       down("A41", "Computed", ["Sell standing", "Sell as logs", "Saw at home"]),
-      {
-        at: "B41",
-        cells: [26, 31, 37].map(lowestAndHighest),
-        style: "Computed",
-        format: formats.dollars,
-      },
+      { at: "B41", cells: [26, 31, 37].map(lowestAndHighest), style: "Computed", format: formats.dollars },
 
       heading("A45", "Which way comes out ahead", 5),
       heading("A52", "Lumber price at which sawing at home leaves what selling logs does, $ per MBF", 5),
@@ -166,9 +161,7 @@ const costOf = (item: string): PlannedCell => ({
 });
 
 const volumes = ({ total, low, high, margin }: (typeof tractCells)[keyof typeof tractCells]): readonly Formula[] =>
-  [total, low, high, margin].map((cell) => ({
-    formula: ifNumbers([cell], `${cell}/1000`),
-  }));
+  [total, low, high, margin].map((cell) => ({ formula: ifNumbers([cell], `${cell}/1000`) }));
 
 const range = (
   name: string,

@@ -30,12 +30,7 @@ const titles = (choices: readonly { readonly title: string }[]) => choices.map((
 
 /** How the buyer scales, in the order in which the cells stand side by side on the sheet Logs. */
 export const conventionsOf = (scale: ScaleConventions): readonly Convention[] => [
-  {
-    name: named.scaleRule,
-    label: "Log rule of the buyer",
-    value: scale.rule,
-    rule: oneOf(titles(menuRules), false),
-  },
+  { name: named.scaleRule, label: "Log rule of the buyer", value: scale.rule, rule: oneOf(titles(menuRules), false) },
   {
     name: named.diameterRounding,
     label: "Diameter to whole inches",

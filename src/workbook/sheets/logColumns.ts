@@ -49,21 +49,11 @@ export const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
     format: formats.hundredth,
     rule: asked(4, 60, "Feet from end to end, trim too, from 4 to 60."),
   },
-  {
-    heading: log.deduction,
-    width: 16,
-    format: formats.whole,
-    rule: asked(0, 100, "Percent, 15 for 15 percent."),
-  },
+  { heading: log.deduction, width: 16, format: formats.whole, rule: asked(0, 100, "Percent, 15 for 15 percent.") },
   {
     heading: log.use,
     width: 13,
-    rule: {
-      kind: "list",
-      choices: ["Sell", "Saw"],
-      strict: false,
-      message: "Sell, Saw or blank.",
-    },
+    rule: { kind: "list", choices: ["Sell", "Saw"], strict: false, message: "Sell, Saw or blank." },
   },
   { heading: log.note, width: 20 },
   {
@@ -78,18 +68,8 @@ export const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
     format: formats.tenth,
     formula: `=${call("SCALINGLENGTH", here(log.length), named.trim, named.lengthStep, named.units)}`,
   },
-  {
-    heading: log.gross,
-    width: 11,
-    format: formats.volume,
-    formula: scaled("0"),
-  },
-  {
-    heading: log.net,
-    width: 11,
-    format: formats.volume,
-    formula: scaled(here(log.deduction)),
-  },
+  { heading: log.gross, width: 11, format: formats.volume, formula: scaled("0") },
+  { heading: log.net, width: 11, format: formats.volume, formula: scaled(here(log.deduction)) },
   {
     heading: log.lumber,
     width: 12,

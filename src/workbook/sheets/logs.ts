@@ -36,10 +36,7 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
       title(LOGS_SHEET),
       down("A2", "Computed", [{ formula: headline() }]),
       down("A3", "Note", [cautionLine("Estimate")]),
-      {
-        ...across("A4", "Heading", ["How the buyer scales", null, ...labels]),
-        lines: [3],
-      },
+      { ...across("A4", "Heading", ["How the buyer scales", null, ...labels]), lines: [3] },
       ...conventions.map(({ value, format }, i) => down(cell(i), "Input", [value], format)),
       down("A6", "Note", [
         "Ask the buyer how he scales: another rule or rounding can change the figure by a fifth. One rule for the whole sheet; the sheet Rules shows the others.",

@@ -72,12 +72,7 @@ const plotColumns: readonly ColumnPlan[] = [
   { heading: plot.crew, width: 12 },
   { heading: plot.visited, width: 10, rule: yesOrNo },
   { heading: plot.none, width: 12, rule: yesOrNo },
-  {
-    heading: plot.slope,
-    width: 10,
-    format: formats.whole,
-    rule: asked(0, 100, "Percent, 15 for 15 percent."),
-  },
+  { heading: plot.slope, width: 10, format: formats.whole, rule: asked(0, 100, "Percent, 15 for 15 percent.") },
   { heading: plot.note, width: 24 },
   {
     heading: plot.tallied,

@@ -35,12 +35,7 @@ export function pricesSheet({ prices, costs }: WorkbookContent): SheetPlan {
         at: "J9",
         columns: [
           { heading: cost.item, width: 28 },
-          {
-            heading: cost.amount,
-            width: 11,
-            format: formats.volume,
-            rule: asked(0, 1e6, "A number, 0 or more."),
-          },
+          { heading: cost.amount, width: 11, format: formats.volume, rule: asked(0, 1e6, "A number, 0 or more.") },
           { heading: cost.unit, width: 24 },
           { heading: cost.comment, width: 40 },
         ],

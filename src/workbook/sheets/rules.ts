@@ -47,20 +47,12 @@ export function rulesSheet(): SheetPlan {
         "Of the logs in the table by diameter.",
         `${usualRules.title}: those that menus offer. ${allRules.title}: ${COLUMNS} rules on the small end.`,
       ]),
-      heading(
-        "A7",
-        {
-          formula: `="Board feet in a log of "&${named.rulesLength}&" ft, by diameter inside bark"`,
-        },
-        7,
-      ),
+      heading("A7", { formula: `="Board feet in a log of "&${named.rulesLength}&" ft, by diameter inside bark"` }, 7),
       across(`A${FIRST}`, "Heading", ["Diameter inside bark in"]),
       down(`A${FIRST + 1}`, "Computed", RULE_DIAMETERS, formats.whole),
       heading(
         `A${PICKED}`,
-        {
-          formula: `="Log "&${named.pickedLog}&", picked on the sheet Sawing: net board feet"`,
-        },
+        { formula: `="Log "&${named.pickedLog}&", picked on the sheet Sawing: net board feet"` },
         7,
       ),
       down(`A${PICKED + 2}`, "Linked", [{ formula: `=${named.pickedLog}` }]),

@@ -21,13 +21,7 @@ export const INVENTED = "INVENTED - replace";
 /** The sheet's title; while figures are invented it says so. */
 export const title = (text: string): BlockPlan => ({
   at: "A1",
-  cells: [
-    [
-      {
-        formula: `=IF(${named.invented}="Yes",${quoted(`${text} - ${INVENTED}`)},${quoted(text)})`,
-      },
-    ],
-  ],
+  cells: [[{ formula: `=IF(${named.invented}="Yes",${quoted(`${text} - ${INVENTED}`)},${quoted(text)})` }]],
   style: "Title",
 });
 

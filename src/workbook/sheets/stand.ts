@@ -52,18 +52,8 @@ const summaries: readonly Summary[] = [
 
 /** Cells of the tract's totals that other sheets read: total and margin in board feet. */
 export const tractCells = {
-  harvest: {
-    total: `${STAND}!$H$16`,
-    margin: `${STAND}!$I$16`,
-    low: `${STAND}!$J$16`,
-    high: `${STAND}!$K$16`,
-  },
-  lumber: {
-    total: `${STAND}!$H$23`,
-    margin: `${STAND}!$I$23`,
-    low: `${STAND}!$J$23`,
-    high: `${STAND}!$K$23`,
-  },
+  harvest: { total: `${STAND}!$H$16`, margin: `${STAND}!$I$16`, low: `${STAND}!$J$16`, high: `${STAND}!$K$16` },
+  lumber: { total: `${STAND}!$H$23`, margin: `${STAND}!$I$23`, low: `${STAND}!$J$23`, high: `${STAND}!$K$23` },
 } as const;
 
 /** The stand in numbers, each with its margin. */

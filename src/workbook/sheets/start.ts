@@ -23,9 +23,7 @@ export function startSheet(sheets: readonly (readonly [name: string, purpose: st
     blocks: [
       { at: "A1", cells: [[{ formula: `=${named.stand}` }]], style: "Title" },
       down("A2", "Attention", [
-        {
-          formula: `=IF(${named.invented}="Yes",${quoted(`${INVENTED}. No tree, price or place here is real.`)},"")`,
-        },
+        { formula: `=IF(${named.invented}="Yes",${quoted(`${INVENTED}. No tree, price or place here is real.`)},"")` },
       ]),
       down("A3", "Note", [cautionLine("Estimate")]),
 
@@ -61,56 +59,24 @@ export function startSheet(sheets: readonly (readonly [name: string, purpose: st
       across(`A${buildAt}`, "Heading", ["Built with"]),
     ],
     names: [{ name: named.checksOpen, at: `B${checksAt + 1 + checks.length}` }],
-    spills: [
-      {
-        name: out.build,
-        at: `A${buildAt + 1}`,
-        formula: `=${call("BUILDINFO")}`,
-        rows: 30,
-        columns: 4,
-      },
-    ],
+    spills: [{ name: out.build, at: `A${buildAt + 1}`, formula: `=${call("BUILDINFO")}`, rows: 30, columns: 4 }],
   });
 }
 
 const filled = (table: string, heading: string) => `(LEN(${column(table, heading)})>0)`;
-const count = (table: string, heading: string): Formula => ({
-  formula: `=SUMPRODUCT(${filled(table, heading)}*1)`,
-});
+const count = (table: string, heading: string): Formula => ({ formula: `=SUMPRODUCT(${filled(table, heading)}*1)` });
 
 /** Open checks by table. A tree that was accepted with a reason is not open. */
-const checks: readonly {
-  readonly what: string;
-  readonly open: Formula;
-  readonly where: string;
-}[] = [
+const checks: readonly { readonly what: string; readonly open: Formula; readonly where: string }[] = [
   {
     what: "Trees",
-    open: {
-      formula: `=SUMPRODUCT(${filled(TREES, tree.check)}*(1-${filled(TREES, tree.accepted)}))`,
-    },
+    open: { formula: `=SUMPRODUCT(${filled(TREES, tree.check)}*(1-${filled(TREES, tree.accepted)}))` },
     where: "Column Check of the sheet Trees, without those accepted",
   },
-  {
-    what: "Points",
-    open: count(PLOTS, plot.check),
-    where: "Column Check of the sheet Points",
-  },
-  {
-    what: "Logs",
-    open: count(LOGS, log.check),
-    where: "Column Check of the sheet Logs",
-  },
-  {
-    what: "Boards",
-    open: count(BOARDS, sawn.check),
-    where: "Column Check of the sheet Boards",
-  },
-  {
-    what: "Prices",
-    open: count(PRICES, price.check),
-    where: "Column Check of the sheet Prices",
-  },
+  { what: "Points", open: count(PLOTS, plot.check), where: "Column Check of the sheet Points" },
+  { what: "Logs", open: count(LOGS, log.check), where: "Column Check of the sheet Logs" },
+  { what: "Boards", open: count(BOARDS, sawn.check), where: "Column Check of the sheet Boards" },
+  { what: "Prices", open: count(PRICES, price.check), where: "Column Check of the sheet Prices" },
 ];
 
 const sumAbove = (headingRow: number): Formula => ({

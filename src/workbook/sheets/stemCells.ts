@@ -1,7 +1,7 @@
 import { formats } from "../formats";
 import { named } from "../tables";
 import type { StemContent } from "../workbookContent";
-import type { Setting } from "./settingCells";
+import type { Setting } from "./setting";
 import { asked } from "./sheetParts";
 
 /** What the sheet Bucking asks about the stem, one named cell each, in the order in which they stand. */

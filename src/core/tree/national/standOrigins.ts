@@ -6,15 +6,7 @@ export interface StandOrigin extends Choice {
   readonly letter: string;
 }
 
-export const naturalStand: StandOrigin = {
-  title: "Natural",
-  aliases: ["Not planted"],
-  letter: "n",
-};
-const planted: StandOrigin = {
-  title: "Planted",
-  aliases: ["Plantation"],
-  letter: "p",
-};
+export const naturalStand: StandOrigin = { title: "Natural", aliases: ["Not planted"], letter: "n" };
+const planted: StandOrigin = { title: "Planted", aliases: ["Plantation"], letter: "p" };
 
 export const standOrigins: readonly StandOrigin[] = [naturalStand, planted];

@@ -15,10 +15,7 @@ export const wholeWood: StemPart = {
   volume: ({ wood }, tree) => wood(tree),
 };
 
-const bark: StemPart = {
-  title: "Bark",
-  volume: (equations, tree) => equations.bark(tree),
-};
+const bark: StemPart = { title: "Bark", volume: (equations, tree) => equations.bark(tree) };
 
 const woodAndBark: StemPart = {
   title: "Wood and bark",
@@ -32,10 +29,6 @@ const merchantable: StemPart = {
   volume: merchantableWood,
 };
 
-const sawlog: StemPart = {
-  title: "Sawlog wood",
-  aliases: ["Sawlog"],
-  volume: sawlogWood,
-};
+const sawlog: StemPart = { title: "Sawlog wood", aliases: ["Sawlog"], volume: sawlogWood };
 
 export const stemParts: readonly StemPart[] = [wholeWood, bark, woodAndBark, merchantable, sawlog];

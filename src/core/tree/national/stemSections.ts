@@ -75,10 +75,7 @@ export function stemSections(equations: StemEquations, tree: HeightTree, conditi
   const shareBelow = (h: Feet) => cumulativeShare(h, tree.height, equations.shapeInside);
   const section = (from: Feet, to: Feet): Section => {
     const share = to > from ? shareBelow(to) - shareBelow(from) : 0;
-    return {
-      wood: cubicFeet(share * wood),
-      woodAndBark: cubicFeet(share * woodAndBark),
-    };
+    return { wood: cubicFeet(share * wood), woodAndBark: cubicFeet(share * woodAndBark) };
   };
 
   const stump = lower(STUMP, brokenAt);
