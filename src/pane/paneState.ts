@@ -1,7 +1,9 @@
 import type { SawnBoard } from "./boards/boardLine";
+import { firstBuck, type BuckState } from "./bucking/buckState";
 import { noEntries, type EntryState } from "./entry/entryState";
 import type { Comparison } from "./job/readComparison";
 import type { Job } from "./job/job";
+import type { BuckingAnswers } from "./job/readBucking";
 import type { SawingAnswers } from "./job/readSawing";
 import type { StandAnswers } from "./job/readStand";
 import type { NumberedLog } from "./logs/logLine";
@@ -47,6 +49,9 @@ export interface PaneState {
   readonly sawing: SawingAnswers | "none" | undefined;
   /** The cut that is shown, counted from 0. */
   readonly sawStep: number;
+  /** The sheet Bucking; "none" when the workbook has no such sheet. */
+  readonly bucking: BuckingAnswers | "none" | undefined;
+  readonly buck: BuckState;
   /** Why the last thing asked for did not happen; "" when it did. */
   readonly problem: string;
   /** Why the workbook could not be read; "" once it could. */
@@ -79,6 +84,8 @@ export const firstState: PaneState = {
   comparison: undefined,
   sawing: undefined,
   sawStep: 0,
+  bucking: undefined,
+  buck: firstBuck,
   problem: "",
   unread: "",
   seen: [],

@@ -1,4 +1,5 @@
 import type { WorkbookHost } from "../workbook/host";
+import { readBucking } from "./job/readBucking";
 import { readComparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import { readJob } from "./job/readJob";
@@ -30,6 +31,7 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       store.set({ stand: await readStand(host) });
       store.set({ comparison: await readComparison(host) });
       store.set({ sawing: await readSawing(host) });
+      store.set({ bucking: await readBucking(host) });
     } catch (problem) {
       store.set({ unread: sentence(problem) });
     }

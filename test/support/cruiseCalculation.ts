@@ -26,6 +26,7 @@ import {
   TREES,
 } from "../../src/workbook/tables";
 import type { Calculation, MemoryBook } from "./memoryHost";
+import { buckingAnswers } from "./buckingCalculation";
 import { sawingAnswers } from "./sawingCalculation";
 
 /** The workbook's own functions over a book in memory, so that the pane reads figures that follow the tally. */
@@ -153,6 +154,7 @@ function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[
   };
   const answers: Readonly<Record<string, () => CellValue[][]>> = {
     ...sawingAnswers(book),
+    ...buckingAnswers(book),
     [out.summary]: summary,
     [out.harvest]: summary,
     [out.lumber]: summary,

@@ -6,6 +6,7 @@ export const viewTitles = {
   paste: "Paste a tally",
   check: "Check",
   stand: "Stand",
+  buck: "Buck a stem",
   logs: "Scale logs",
   rules: "Log rules",
   saw: "Saw a log",

@@ -1,6 +1,7 @@
 import type { TemplateResult } from "lit";
 import type { Pane } from "../pane";
 import { boardsView } from "./boardsView";
+import { buckView } from "./buckView";
 import { checkView } from "./checkView";
 import { compareView } from "./compareView";
 import { homeView } from "./homeView";
@@ -22,6 +23,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   paste: pasteView,
   check: checkView,
   stand: standView,
+  buck: buckView,
   logs: logsView,
   rules: rulesView,
   saw: sawView,
