@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { cutAtCommas, looksCut, saidOfCommas, withPoint } from "./decimalCommas";
 import type { LineNote } from "./lineNote";
 import { matchColumns, type ColumnMatch, type PastedField } from "./pastedColumns";
 import { pastedDoubts } from "./pastedDoubts";
@@ -29,7 +30,7 @@ class Unreadable extends Error {}
  * plot without trees, which counts.
  */
 export function pastedTally(text: string): PastedTally {
-  const { data } = Papa.parse<string[]>(text.trimEnd(), { delimitersToGuess: ["\t", ",", ";"] });
+  const { data, meta } = Papa.parse<string[]>(text.trimEnd(), { delimitersToGuess: ["\t", ",", ";"] });
   const match = matchColumns(data);
   const trees: { readonly line: number; readonly text: string; readonly row: TableRow }[] = [];
   const rejects: LineNote[] = [];
@@ -39,6 +40,7 @@ export function pastedTally(text: string): PastedTally {
     if (i < match.headingRows || cells.every((cell) => cell.trim() === "")) return;
     const line = { line: i + 1, text: cells.join(", ") };
     try {
+      if (cutAtCommas(cells, meta.delimiter, match)) throw new Unreadable(saidOfCut(cells, match));
       const { name, row } = readLine((field) => cells[match.columns[field] ?? -1]?.trim() ?? "");
       const key = String(name).toLowerCase();
       const known = plots.get(key);
@@ -59,9 +61,23 @@ export function pastedTally(text: string): PastedTally {
       [plotHeading.none]: hasTrees ? null : "Yes",
     })),
     rejects,
-    warnings: pastedDoubts(match.headings[match.columns.dbh ?? -1], trees),
+    warnings: [
+      ...doubtsOfCommas(data.slice(match.headingRows), meta.delimiter, match),
+      ...pastedDoubts(match.headings[match.columns.dbh ?? -1], trees),
+    ],
   };
 }
+
+function doubtsOfCommas(rows: readonly (readonly string[])[], delimiter: string, match: ColumnMatch): LineNote[] {
+  const said = saidOfCommas(rows, match);
+  const cut = looksCut(rows, delimiter, match) ? CUT : undefined;
+  return [said, cut].flatMap((says) => (says === undefined ? [] : [{ line: 0, text: "", says }]));
+}
+
+const APART = "Part the columns with tabs or semicolons, or write decimals with a point.";
+const CUT = `Many trees have over 5 logs and no number has a decimal point. Were decimals written with a comma, as in 12,5? ${APART}`;
+const saidOfCut = (cells: readonly string[], { headings }: ColumnMatch) =>
+  `This line has ${cells.length} cells under ${headings.length} headings. Are decimals written with a comma? ${APART}`;
 
 /** The plot of a line, and its tree when it has one. */
 function readLine(cell: (field: PastedField) => string): { readonly name: CellValue; readonly row?: TableRow } {
@@ -91,9 +107,9 @@ const PLAIN_NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
 const numberIn = (text: string): number | undefined => (PLAIN_NUMBER.test(text) ? Number(text) : undefined);
 
 function number(what: string, text: string, unit: string): number {
-  const value = numberIn(text);
+  const value = numberIn(withPoint(text));
   if (value !== undefined) return value;
-  const hint = /^\d+,\d+$/.test(text) ? ` Write ${text.replace(",", ".")}.` : "";
+  const hint = /^\d+,\d+$/.test(text) ? ` Write ${text.replace(",", "")} or ${text.replace(",", ".")}.` : "";
   throw new Unreadable(`${what} needs a number of ${unit}, but this line has "${text.slice(0, 40)}".${hint}`);
 }
 

@@ -92,10 +92,23 @@ describe("lines that cannot be read", () => {
     expect(rejects[0]?.text).toBe("1, ro, 14.3in, 2");
   });
 
-  it("with a decimal comma say how to write the number", () => {
-    expect(lines("1;ro;14,3").rejects[0]?.says).toBe(
-      'DBH needs a number of inches, but this line has "14,3". Write 14.3.',
+  it("with a comma that is no decimal one say how to write the number", () => {
+    expect(lines("1;ro;1,435").rejects[0]?.says).toBe(
+      'DBH needs a number of inches, but this line has "1,435". Write 1435 or 1.435.',
     );
+  });
+
+  it("are left out where decimal commas have cut them, rather than read as other trees", () => {
+    const { trees, rejects } = lines("plot,species,dbh,logs", "1,ro,12,5,2", "1,wo,14,2");
+    expect(trees).toHaveLength(1);
+    expect(says(rejects)).toEqual([
+      [
+        2,
+        "This line has 5 cells under 4 headings. Are decimals written with a comma? Part the columns with tabs or semicolons, or write decimals with a point.",
+      ],
+    ]);
+    expect(lines("plot,species,dbh,logs,note", "1,ro,12,5,2,leans").rejects).toHaveLength(1);
+    expect(lines("plot,species,dbh,logs,note", "1,ro,12,2,leans, but sound").rejects).toEqual([]);
   });
 
   it("with an odd Take or Cull are told", () => {
@@ -108,6 +121,26 @@ describe("lines that cannot be read", () => {
 });
 
 describe("what looks odd but is taken", () => {
+  it.each([
+    ["semicolons", "1;ro;14,3;2,5"],
+    ["tabs", "1\tro\t14,3\t2,5"],
+    ["quotes", '1,ro,"14,3","2,5"'],
+  ])("reads decimal commas between %s, and says so", (_, line) => {
+    const { trees, rejects, warnings } = lines(line);
+    expect(rejects).toEqual([]);
+    expect(trees[0]).toMatchObject({ "DBH in": 14.3, "Logs 16 ft": 2.5 });
+    expect(says(warnings)).toEqual([[0, "The comma in 14,3 was read as a decimal point: 14.3, and 1 more like it."]]);
+  });
+
+  it("asks about decimal commas where a line without headings may have been cut at them", () => {
+    const cut = lines("1,ro,12,5", "1,wo,14,8", "2,sm,11,9", "2,ro,16,0");
+    expect(
+      says(cut.warnings).map(([line, said]) => [line, /Were decimals written with a comma/.test(String(said))]),
+    ).toEqual([[0, true]]);
+    expect(lines("1,ro,12,2", "1,wo,14,3", "2,sm,11,1").warnings).toEqual([]);
+    expect(lines("1,ro,12.5,8", "1,wo,14.8,9").warnings).toEqual([]);
+  });
+
   it("asks whether 143 was meant as 14.3", () => {
     const { trees, warnings } = lines("1,ro,143,2", "1,ro,14,2", "1,ro,15,2");
     expect(trees).toHaveLength(3);

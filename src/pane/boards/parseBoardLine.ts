@@ -1,5 +1,5 @@
 import type { ParsedEntry } from "../entry/entryKind";
-import { splitNote, takeMark, takeNumber } from "../entry/lineWords";
+import { askOfComma, splitNote, takeMark, takeNumber } from "../entry/lineWords";
 import type { BoardLine } from "./boardLine";
 
 /**
@@ -12,6 +12,8 @@ export function parseBoardLine(text: string): ParsedEntry<BoardLine> {
   const { words, note } = splitNote(text);
   if (words.length === 0)
     return note === "" ? { kind: "blank" } : unclear("A note belongs to a board. Type the board first.");
+  const comma = askOfComma(text);
+  if (comma !== "") return unclear(comma);
 
   const numbers: number[] = [];
   let pieces: number | undefined;

@@ -10,7 +10,7 @@ export interface EstimateLine {
 
 /** Number and margin as one object, and the range below them. */
 function estimateLine({ title, unit, estimated }: EstimateLine) {
-  const { value, margin, percent, low, high } = estimated;
+  const { value, margin } = estimated;
   const show = roundedTo(margin);
   return html`<div class="estimate">
     <dt>${title}</dt>
@@ -19,15 +19,18 @@ function estimateLine({ title, unit, estimated }: EstimateLine) {
         ><strong>${show(value)}</strong>${margin === null ? nothing : html` ± ${show(margin)}`}
         <span class="unit">${unit}</span></span
       >
-      <span class="range"
-        >${
-          low === null || high === null
-            ? "no margin yet: it takes 2 points"
-            : `${show(low)} to ${show(high)}${percent === null ? "" : `, give or take ${figure(percent)} %`}`
-        }</span
-      >
+      <span class="range">${rangeOf(estimated)}</span>
     </dd>
   </div>`;
+}
+
+/** The range in words; one that would begin below nothing is no range to plan with, and says so. */
+export function rangeOf({ margin, percent, low, high }: Estimated): string {
+  if (low === null || high === null) return "no margin yet: it takes 2 points";
+  const show = roundedTo(margin);
+  const range = `${show(low)} to ${show(high)}${percent === null ? "" : `, give or take ${figure(percent)} %`}`;
+  if (low >= 0) return range;
+  return `${range}. Less than nothing cannot stand there: the sample is too small for a range that makes sense.`;
 }
 
 /** Several numbers, each with its margin. */

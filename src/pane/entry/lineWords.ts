@@ -3,12 +3,27 @@ import type { KnownSpecies } from "../tally/tallyTree";
 /** What lines of every kind are made of: words parted by spaces or commas, numbers as people write them, a note. */
 
 /** A note starts at a slash with nothing in front of it, so that 3/10 stays a fraction. */
+const NOTE = /(?<![^\s,])\//;
+
+/** The words of a line and, apart from them, its note. */
 export function splitNote(text: string): { readonly words: string[]; readonly note: string } {
-  const [line = "", ...note] = text.split(/(?<![^\s,])\//);
+  const [line = "", ...note] = text.split(NOTE);
   return {
     words: line.split(/[\s,]+/).filter((word) => word !== ""),
     note: note.join("/").trim().replace(/\s+/g, " "),
   };
+}
+
+/**
+ * Asks about "12,5", which may be one number or two. A comma parts words as a space does, but where the words of a line
+ * are parted by spaces, or there is but one, two bare numbers around a comma are more likely a decimal; "" for no doubt.
+ */
+export function askOfComma(text: string): string {
+  const [line = ""] = text.split(NOTE);
+  const odd = line.split(/\s+/).find((word) => /^\d+,\d+,?$/.test(word));
+  if (odd === undefined) return "";
+  const [whole = "", part = ""] = odd.split(",");
+  return `Is ${whole},${part} one number? Then type ${whole}.${part}. Two numbers need a space: ${whole} ${part}.`;
 }
 
 /** Takes the words of a species off the front: a known code or name, or else one word; undefined when there is none. */

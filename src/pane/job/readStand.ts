@@ -30,6 +30,8 @@ export interface StandAnswers {
   readonly summary: readonly Estimated[];
   /** Why there is no summary; "" when there is one. */
   readonly lacking: string;
+  /** The error that the sheet shows in place of the summary; "" for none. */
+  readonly error: string;
   /** Trees that are not kept back, and the lumber they should saw out to, per acre. */
   readonly harvest: readonly Estimated[];
   readonly lumber: readonly Estimated[];
@@ -61,6 +63,7 @@ export async function readStand(host: WorkbookHost): Promise<StandAnswers> {
   return {
     summary: measures,
     lacking: measures.length > 0 ? "" : summary?.kind === "none" ? summary.because : "No trees yet.",
+    error: summary?.kind === "none" ? (summary.error ?? "") : "",
     harvest: estimates(harvest),
     lumber: estimates(lumber),
     tract: total(tract, "Whole stand"),

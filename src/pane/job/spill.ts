@@ -4,7 +4,11 @@ import type { CellValue } from "../../workbook/plan";
 /** An answer read from the sheet: its rows, or the reason why there are none. */
 export type Spill =
   | { readonly kind: "rows"; readonly rows: readonly (readonly CellValue[])[] }
-  | { readonly kind: "none"; readonly because: string };
+  | {
+      readonly kind: "none";
+      readonly because: string;
+      /** What the cell shows, where that is an error. */ readonly error?: string;
+    };
 
 /**
  * Reads a spilled answer; an error cell and a missing name become a sentence, since one bad answer need not hide the rest.
@@ -22,7 +26,7 @@ export async function readAnswer(
     if (first === undefined || first === null || first === "")
       return { kind: "none", because: "The sheet has no answer yet." };
     if (typeof first === "string" && first.startsWith("#"))
-      return { kind: "none", because: words[first] ?? sentenceFor(first) };
+      return { kind: "none", because: words[first] ?? sentenceFor(first), error: first };
     return { kind: "rows", rows };
   } catch (problem) {
     if (problem instanceof HostProblem && problem.kind === "missing name")

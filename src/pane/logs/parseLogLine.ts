@@ -1,5 +1,5 @@
 import type { ParsedEntry } from "../entry/entryKind";
-import { splitNote, takeMark, takeNumber, takeSpecies } from "../entry/lineWords";
+import { askOfComma, splitNote, takeMark, takeNumber, takeSpecies } from "../entry/lineWords";
 import type { KnownSpecies } from "../tally/tallyTree";
 import type { LogLine } from "./logLine";
 
@@ -19,6 +19,8 @@ export function parseLogLine(text: string, { species, lastSpecies }: LogContext)
   const { words, note } = splitNote(text);
   if (words.length === 0)
     return note === "" ? { kind: "blank" } : unclear("A note belongs to a log. Type the log first.");
+  const comma = askOfComma(text);
+  if (comma !== "") return unclear(comma);
 
   const name = takeSpecies(words, species, /^d[\d.]+$/i) ?? lastSpecies;
   if (name === undefined) return unclear("Start with a species, like wo 14 16. After that a number alone repeats it.");

@@ -1,12 +1,24 @@
 import { checkTree } from "../../core/cruise/checkTree";
 import { NameList } from "../../core/cruise/nameList";
-import { inches } from "../../core/basis/units";
+import { Problem } from "../../core/basis/problem";
+import { inches, percent } from "../../core/basis/units";
+import { logRule } from "../../core/log/findLogRule";
+import { treeVolume } from "../../core/tree/treeVolume";
 import type { Job } from "../job/job";
 import type { TallyTree } from "./tallyTree";
 
-/** What the workbook will say of a tree in its Check column, before it is saved; "" when nothing looks wrong. */
+/**
+ * What the workbook will say of a tree in its Check column, before it is saved; "" when nothing looks wrong. It warns and
+ * never keeps a tree from being saved.
+ */
 export function doubt(tree: TallyTree, plot: string, job: Job): string {
-  return checkTree(
+  const first = odd(tree, plot, job);
+  if (tree.dbh > job.maxDbh) return first; // once that is mended, the tables may well cover it
+  return [first, uncovered(tree, job)].filter((sentence) => sentence !== "").join(" ");
+}
+
+const odd = (tree: TallyTree, plot: string, job: Job): string =>
+  checkTree(
     { plot, species: tree.species, dbh: tree.dbh, logs: tree.logs ?? undefined },
     {
       plots: new NameList(job.plots.map((one) => one.name)),
@@ -16,4 +28,15 @@ export function doubt(tree: TallyTree, plot: string, job: Job): string {
       logsMeasured: job.trees.some((one) => one.tree.logs !== null),
     },
   );
+
+/** A tree that the tables do not cover would leave the whole stand without a volume. */
+function uncovered({ dbh, logs }: TallyTree, { rule, formClass }: Job): string {
+  if (logs === null || logs === 0 || rule === "") return "";
+  try {
+    treeVolume({ dbh: inches(dbh), logs, formClass: percent(formClass) }, logRule(rule));
+    return "";
+  } catch (problem) {
+    if (!(problem instanceof Problem)) throw problem;
+    return `${problem.message} Saved so, the whole stand has no volume; without logs, the tree still counts.`;
+  }
 }

@@ -1,4 +1,4 @@
-import { splitNote, takeMark, takeNumber, takeSpecies } from "../entry/lineWords";
+import { askOfComma, splitNote, takeMark, takeNumber, takeSpecies } from "../entry/lineWords";
 import type { KnownSpecies, TallyTree } from "./tallyTree";
 
 export interface TallyContext {
@@ -23,6 +23,8 @@ export function parseTallyLine(text: string, { species, lastSpecies }: TallyCont
   const { words, note } = splitNote(text);
   if (words.length === 0)
     return note === "" ? { kind: "blank" } : unclear("A note belongs to a tree. Type the tree first.");
+  const comma = askOfComma(text);
+  if (comma !== "") return unclear(comma);
 
   const name = takeSpecies(words, species, /^[xc]\d+$/i) ?? lastSpecies;
   if (name === undefined)

@@ -9,6 +9,7 @@ import { findings } from "../job/findings";
 import type { Job } from "../job/job";
 import { jobTitle } from "../job/jobTitle";
 import { measure, type StandAnswers } from "../job/readStand";
+import { whyNoStand } from "../job/whyNoStand";
 import type { Pane } from "../pane";
 import { waysWithNotice } from "./compareView";
 import { standCharts } from "./standCharts";
@@ -27,7 +28,7 @@ export function standView(pane: Pane) {
   if (stand.summary.length === 0) {
     const odd = findings(job).some(({ accepted }) => accepted === "");
     return emptyState(
-      stand.lacking,
+      whyNoStand(job, stand),
       actionButton({
         label: odd ? "Check" : "Tally trees",
         kind: "main",
