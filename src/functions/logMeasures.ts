@@ -3,11 +3,11 @@ import { cords, solidInPile } from "../core/log/cordVolume";
 import { logTaper as taperOf } from "../core/log/logTaper";
 import { logWeight as weightOf } from "../core/log/logWeight";
 import { overrun as overrunOf } from "../core/log/overrun";
-import { shown } from "../core/basis/require";
 import { answered, eachCell } from "./shell/answers";
 import { diameterOf, lengthOf } from "./shell/logArguments";
 import { measuredIn } from "./shell/measuredIn";
 import { measured, optionalNumber } from "./shell/readings";
+import { saidIn } from "./shell/saidIn";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -46,10 +46,7 @@ export function logTaper(small_end: any[][], large_end: any[][], length: any[][]
         largeEnd: diameterOf(large_end, "Large end", system),
         length: lengthOf(length, system),
       },
-      (log) =>
-        (taperOf(log.smallEnd, log.largeEnd, log.length, (one) => `${shown(one * diameter.perOurs)} ${diameter.name}`) *
-          diameter.perOurs) /
-        distance.perOurs,
+      saidIn(system, (log) => (taperOf(log.smallEnd, log.largeEnd, log.length) * diameter.perOurs) / distance.perOurs),
     );
   });
 }

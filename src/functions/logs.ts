@@ -1,15 +1,13 @@
 import { cubicFormulas } from "../core/log/cubic";
 import { smalian } from "../core/log/cubic/smalian";
-import { diameterRoundings, notToWhole, rounderFor } from "../core/log/diameterRounding";
 import { logRule } from "../core/log/findLogRule";
-import { grossScale } from "../core/log/grossScale";
-import { netScale } from "../core/log/netScale";
 import { ruleSelections, usualRules } from "../core/log/ruleSelections";
-import { asTheRuleDoes, scaleRoundings } from "../core/log/scaleRounding";
-import { answered, eachCell, sameShape, spilled } from "./shell/answers";
-import { deductionOf, diameterOf, diameterOrNone, lengthOf, longestOf } from "./shell/logArguments";
+import { answered, eachCell, spilled } from "./shell/answers";
+import { diameterOf, diameterOrNone, lengthOf } from "./shell/logArguments";
 import { chosenOr } from "./shell/measuredIn";
+import { logReadings, netScales } from "./shell/netScales";
 import { isLeftOut, oneText } from "./shell/readings";
+import { conventionsOf } from "./shell/scaleConventions";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -126,56 +124,52 @@ export function logScale(
   return answered(() => {
     const system = unitSystem(units);
     const by = logRule(oneText(rule, "Rule"));
-    const rounding = chosenOr("Round", round, scaleRoundings, asTheRuleDoes);
-    const longest = longestOf(longest_scaling_length, system);
-    const toWhole = chosenOr("Diameter rounding", diameter_rounding, diameterRoundings, notToWhole);
-    const given = {
-      diameter: diameterOf(diameter, "Diameter", system),
-      length: lengthOf(length, system),
-      deduction: deductionOf(deduction_pct),
-    };
-    if (isLeftOut(large_end) && toWhole === notToWhole) {
-      return eachCell(given, (log) => netScale(by, grossScale(by, log, rounding, longest), log.deduction, rounding));
-    }
-
-    const logs = { ...given, largeEnd: diameterOrNone(large_end, "Large end", system) };
-    const { rows, columns } = sameShape(Object.values(logs));
-    const rounder = toWhole === notToWhole ? undefined : rounderFor(toWhole, rows * columns);
-    return eachCell(logs, ({ deduction, largeEnd, ...ends }) => {
-      const log = largeEnd === 0 ? ends : { ...ends, largeEnd };
-      return netScale(by, grossScale(by, log, rounding, longest, rounder), deduction, rounding);
-    });
+    const conventions = conventionsOf(
+      { round, longest: longest_scaling_length, diameterRounding: diameter_rounding },
+      system,
+    );
+    const logs = logReadings({ diameter, length, deduction: deduction_pct, largeEnd: large_end }, system);
+    return netScales(by, logs, conventions, system);
   });
 }
 
 /**
  * Net board feet in a log under one log rule beside the other: a row of headings, then one row for each log.
  * @customfunction LOGSCALERULES
- * @param diameter Diameter inside bark at the small end, in inches.
- * @param length Log length without trim, in feet.
+ * @param diameter Diameter inside bark at the small end, in inches (cm).
+ * @param length Log length without trim, in feet (m).
  * @param [deduction_pct] Deduction for defect, in percent of the gross scale: 15 for 15 percent. Left out: 0.
  * @param [rules] "Usual" (the rules that menus offer) or "All" (every rule on the small end, those known from memory too). Left out: usual.
- * @returns One column for each rule, in board feet, rounded as its printed tables are.
+ * @param [round] "As the rule does" (its printed tables), or "None". Left out: as the rule does.
+ * @param [longest_scaling_length] Longest length scaled as one piece, in feet (m). Left out: no limit.
+ * @param [large_end] Diameter inside bark at the large end, in inches (cm). Left out: taper as the rule does, or none.
+ * @param [diameter_rounding] "None", "Half up", "Half down", "Half alternate" or "Always down", to whole inches. Left out: none, but for what the rule does itself.
+ * @param [units] "imperial" (inches, feet) or "metric" (cm, m); the answer is in board feet either way. Left out: imperial.
+ * @returns One column for each rule, in board feet.
  */
 export function logScaleRules(
   diameter: any[][],
   length: any[][],
   deduction_pct?: any[][],
   rules?: RuleSelectionName,
+  round?: ScaleRoundingName,
+  longest_scaling_length?: any,
+  large_end?: any[][],
+  diameter_rounding?: LogDiameterRounding,
+  units?: LogUnits,
 ): any[][] {
   return answered(() => {
+    const system = unitSystem(units);
     const shownRules = chosenOr("Rules", rules, ruleSelections, usualRules).rules;
     const header = shownRules.map((rule) => `${rule.title} bf`);
     if (isLeftOut(diameter) || isLeftOut(length)) return spilled(header, [["No logs yet"]]);
 
-    const logs = {
-      diameter: diameterOf(diameter, "Diameter"),
-      length: lengthOf(length),
-      deduction: deductionOf(deduction_pct),
-    };
-    const columns = shownRules.map((rule) =>
-      eachCell(logs, (log) => netScale(rule, grossScale(rule, log), log.deduction)).flat(),
+    const conventions = conventionsOf(
+      { round, longest: longest_scaling_length, diameterRounding: diameter_rounding },
+      system,
     );
+    const logs = logReadings({ diameter, length, deduction: deduction_pct, largeEnd: large_end }, system);
+    const columns = shownRules.map((rule) => netScales(rule, logs, conventions, system).flat());
     const rows = columns[0]?.map((_, row) => columns.map((column) => column[row] as unknown)) ?? [];
     return spilled(header, rows);
   });

@@ -1,13 +1,13 @@
 import { dollarsPerMbf } from "../core/basis/units";
-import { grossScale } from "../core/log/grossScale";
 import { measuredAtSmallEnd } from "../core/log/measuredAtSmallEnd";
-import { netScale } from "../core/log/netScale";
-import { asTheRuleDoes } from "../core/log/scaleRounding";
 import { rulePrice as priceByRule } from "../core/value/rulePrice";
 import { answered, eachCell } from "./shell/answers";
-import { deductionOf, diameterOf, lengthOf, longestOf } from "./shell/logArguments";
+import { diameterOf, lengthOf } from "./shell/logArguments";
+import { logReadings, netScales } from "./shell/netScales";
 import { measured } from "./shell/readings";
+import { saidIn } from "./shell/saidIn";
 import { cardOf, ruleOrCard } from "./shell/scaleCard";
+import { conventionsOf } from "./shell/scaleConventions";
 import { sheetBySpecies } from "./shell/scaleSheet";
 import { unitSystem } from "./shell/unitSystem";
 
@@ -22,6 +22,34 @@ export enum ScaleSheetUnits {
   metric = "metric",
 }
 
+/**
+ * Roundings of a log scale that Excel offers while a formula is typed.
+ * @customenum {string}
+ */
+export enum SheetRoundingName {
+  /** As the printed tables of the rule round it */
+  asTheRuleDoes = "As the rule does",
+  /** The exact figure of the rule */
+  none = "None",
+}
+
+/**
+ * What is done with the fraction of a diameter, as Excel offers it while a formula is typed.
+ * @customenum {string}
+ */
+export enum SheetDiameterRounding {
+  /** The diameter as it was measured */
+  none = "None",
+  /** To the nearest whole inch, an exact half up */
+  halfUp = "Half up",
+  /** To the nearest whole inch, an exact half down */
+  halfDown = "Half down",
+  /** To the nearest whole inch, exact halves of the list up and down by turns */
+  halfAlternate = "Half alternate",
+  /** The fraction dropped */
+  alwaysDown = "Always down",
+}
+
 const PRICE = { unit: "$ per MBF", low: 0, high: 1e6 };
 
 /**
@@ -32,7 +60,10 @@ const PRICE = { unit: "$ per MBF", low: 0, high: 1e6 };
  * @param length Length of each log without trim, in feet (m).
  * @param rule Log rule: one name, or a column of names that are all the same. Or a buyer's card: a range with lengths in its first row and diameters in its first column.
  * @param [deduction_pct] Deduction for defect of each log, in percent of its gross scale. Left out: 0.
+ * @param [round] "As the rule does" (its printed tables), or "None". Left out: as the rule does.
  * @param [longest_scaling_length] Longest length scaled as one piece, in feet (m). Left out: no limit.
+ * @param [large_end] Diameter inside bark at the large end of each log, in inches (cm). Left out: taper as the rule does, or none.
+ * @param [diameter_rounding] "None", "Half up", "Half down", "Half alternate" or "Always down", to whole inches. Left out: none, but for what the rule does itself.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); the answer is in board feet either way. Left out: imperial.
  * @returns A heading row, one row for each species, and the sum of all: logs, gross and net board feet, defect in percent of gross.
  */
@@ -42,7 +73,10 @@ export function scaleSheet(
   length: any[][],
   rule: any[][],
   deduction_pct?: any[][],
+  round?: SheetRoundingName,
   longest_scaling_length?: any,
+  large_end?: any[][],
+  diameter_rounding?: SheetDiameterRounding,
   units?: ScaleSheetUnits,
 ): any[][] {
   return answered(() =>
@@ -52,7 +86,10 @@ export function scaleSheet(
       length,
       rule,
       deduction: deduction_pct,
+      largeEnd: large_end,
+      round,
       longest: longest_scaling_length,
+      diameterRounding: diameter_rounding,
       units,
     }),
   );
@@ -65,30 +102,33 @@ export function scaleSheet(
  * @param length Log length without trim, in feet (m). It is read at the next lower column of the card.
  * @param card The card as a range: lengths in its first row, diameters in its first column, board feet between them. The corner is ignored; a blank or 0 means no value.
  * @param [deduction_pct] Deduction for defect, in percent of the gross scale: 15 for 15 percent. Left out: 0.
+ * @param [round] "As the rule does" (to whole board feet after a deduction), or "None". Left out: as the rule does.
  * @param [longest_scaling_length] Longest length scaled as one piece, in feet (m). A longer log is scaled in segments. Left out: no limit.
+ * @param [large_end] Diameter inside bark at the large end, in inches (cm): segments then taper as the log does. Left out: every segment is as thick as the small end.
+ * @param [diameter_rounding] "None", "Half up", "Half down", "Half alternate" or "Always down", to whole inches, for the log and each segment. Left out: none, but for what the card does itself.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m) of the log and of the card; board feet either way. Left out: imperial.
- * @returns Board feet, to the nearest whole one after a deduction, in the shape that was given.
+ * @returns Board feet, in the shape that was given.
  */
 export function cardScale(
   diameter: any[][],
   length: any[][],
   card: any[][],
   deduction_pct?: any[][],
+  round?: SheetRoundingName,
   longest_scaling_length?: any,
+  large_end?: any[][],
+  diameter_rounding?: SheetDiameterRounding,
   units?: ScaleSheetUnits,
 ): any[][] {
   return answered(() => {
     const system = unitSystem(units);
     const by = cardOf(card, system);
-    const longest = longestOf(longest_scaling_length, system);
-    return eachCell(
-      {
-        diameter: diameterOf(diameter, "Diameter", system),
-        length: lengthOf(length, system),
-        deduction: deductionOf(deduction_pct),
-      },
-      (log) => netScale(by, grossScale(by, log, asTheRuleDoes, longest), log.deduction),
+    const conventions = conventionsOf(
+      { round, longest: longest_scaling_length, diameterRounding: diameter_rounding },
+      system,
     );
+    const logs = logReadings({ diameter, length, deduction: deduction_pct, largeEnd: large_end }, system);
+    return netScales(by, logs, conventions, system);
   });
 }
 
@@ -121,7 +161,7 @@ export function rulePrice(
         diameter: diameterOf(diameter, "Diameter", system),
         length: lengthOf(length, system),
       },
-      ({ price: offered, ...log }) => priceByRule(offered, log, from, to),
+      saidIn(system, ({ price: offered, ...log }) => priceByRule(offered, log, from, to)),
     );
   });
 }

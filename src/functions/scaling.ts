@@ -7,6 +7,7 @@ import { defectKind, defectUnits, extentOf, extentReadings } from "./shell/defec
 import { deductionOf, diameterOf, lengthOf, LONGEST_LOG, WIDEST_LOG } from "./shell/logArguments";
 import { boundsIn, chosenOr } from "./shell/measuredIn";
 import { measured, oneNumber, optionalNumber } from "./shell/readings";
+import { saidIn } from "./shell/saidIn";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -132,8 +133,9 @@ export function defectPercent(
     const log = { diameter: diameterOf(diameter, "Diameter", system), length: lengthOf(length, system) };
     if (!by) return eachCell(log, () => "");
     const extents = extentReadings(by, { affectedLength: affected_length, size, width }, system);
+    const percent = saidIn(system, percentOf);
     return eachCell({ ...log, ...extents }, ({ diameter: across, length: along, ...extent }) =>
-      percentOf(by, { diameter: across, length: along }, extentOf(extent), defectUnits(system)),
+      percent(by, { diameter: across, length: along }, extentOf(extent), defectUnits(system)),
     );
   });
 }

@@ -11,6 +11,8 @@ import { workings } from "./shell/working";
 export enum WorkingName {
   /** Board feet in a log, under a log rule */
   logScale = "LOGSCALE",
+  /** Board feet in a log, by a buyer's card */
+  cardScale = "CARDSCALE",
   /** Cubic volume of a log */
   logCubic = "LOGCUBIC",
   /** Board feet in a board */
@@ -24,8 +26,8 @@ export enum WorkingName {
 /**
  * How a function comes to its answer for one log, board or load, step by step, so that it can be checked by hand.
  * @customfunction WORKING
- * @param function_name LOGSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS or LUMBERWEIGHT.
- * @param given Arguments of that function, in its own order and its own units, each a single value.
+ * @param function_name LOGSCALE, CARDSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS or LUMBERWEIGHT.
+ * @param given Arguments of that function, in its own order and its own units, each a single value but for a card.
  * @returns A table: step in figures, its meaning, the number it comes to, the unit; the last number is the function's answer.
  */
 export function working(function_name: WorkingName, given: any[][][]): any[][] {

@@ -198,6 +198,7 @@ export const named = {
   boardMeasure: "Board_Measure",
   tallyBy: "Tally_By",
   pickedLog: "Picked_Log",
+  workedFunction: "Worked_Function",
   pattern: "Saw_Pattern",
   stemSpecies: "Stem_Species",
   stemDbh: "Stem_DBH",

@@ -1,7 +1,9 @@
 import type { SheetPlan } from "./plan";
 import { BOARDS_SHEET, boardsSheet } from "./sheets/boards";
 import { BUCKING, buckingSheet } from "./sheets/bucking";
+import { cardSheet } from "./sheets/card";
 import { COMPARE, compareSheet } from "./sheets/compare";
+import { CARD_SHEET } from "./sheets/logCells";
 import { LOGS_SHEET, logsSheet } from "./sheets/logs";
 import { POINTS, pointsSheet } from "./sheets/points";
 import { PRICES_SHEET, pricesSheet } from "./sheets/prices";
@@ -27,8 +29,9 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [PRODUCTS_SHEET, "What your trees can be cut into, and how much of each the stand holds"],
   [BUCKING, "The best-paying way to cut one stem, beside habits of cutting it"],
   [LOGS_SHEET, "Felled logs: scaled by the buyer's rule and conventions, and what they should saw out to"],
+  [CARD_SHEET, "The buyer's own printed table, when he scales by one"],
   [RULES_SHEET, "The same logs under other rules, and board feet by diameter"],
-  [WORKING_SHEET, "How the scale of one log came about, step by step"],
+  [WORKING_SHEET, "How the scale of one log came about, step by step; also of its cubic feet, boards and weights"],
   [SAWING, "The cut list of one log, the boards you want and your mill"],
   [BOARDS_SHEET, "Boards that were sawn, and their tally"],
   [PRICES_SHEET, "Prices and costs, with their sources"],
@@ -48,6 +51,7 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   productsSheet(content),
   buckingSheet(content),
   logsSheet(content),
+  cardSheet(),
   rulesSheet(),
   workingSheet(),
   sawingSheet(content),

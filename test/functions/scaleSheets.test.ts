@@ -90,6 +90,7 @@ describe("SCALESHEET", () => {
           of("along"),
           [[by]],
           of("off"),
+          none,
           16,
         );
         expect(sheet.at(-1)?.slice(0, 4)).toEqual(["All species", list.length, gross, net]);
@@ -101,13 +102,9 @@ describe("SCALESHEET", () => {
 
   it("goes by a buyer's card, reads metric, and says when there are no logs", () => {
     expect(scaleSheet([["RO"]], column([14, 10]), [[17]], doyleCard)[1]).toEqual(["RO", 2, 136, 136, 0]);
-    expect(scaleSheet([["RO"]], [[35.56]], [[4.8768]], [["Doyle"]], none, none, ScaleSheetUnits.metric)[1]).toEqual([
-      "RO",
-      1,
-      100,
-      100,
-      0,
-    ]); // 14 in x 16 ft
+    expect(
+      scaleSheet([["RO"]], [[35.56]], [[4.8768]], [["Doyle"]], none, none, none, none, none, ScaleSheetUnits.metric)[1],
+    ).toEqual(["RO", 1, 100, 100, 0]); // 14 in x 16 ft
     for (const blank of [[[""]], [[null]], column(["", "", ""])])
       expect(scaleSheet(blank, blank, blank, [["Doyle"]])).toEqual([HEADER, ["No logs yet", "", "", "", ""]]);
   });
@@ -137,11 +134,11 @@ describe("CARDSCALE", () => {
   it("reads the card as its owner does, takes a deduction off, and scales long logs in segments", () => {
     expect(cardScale(column([13, 13.1, 12]), column([16, 16, 15.9]), doyleCard)).toEqual([[64], [100], [48]]);
     expect(cardScale([[14]], [[16]], doyleCard, [[15]])).toEqual([[85]]);
-    expect(cardScale([[14]], [[32]], doyleCard, none, 16)).toEqual([[200]]);
+    expect(cardScale([[14]], [[32]], doyleCard, none, none, 16)).toEqual([[200]]);
     expect(cardScale([[15.01], [""], [14]].slice(0, 3), column([16, 16, 7.9]), doyleCard)).toEqual([
-      [problem("#N/A", "Your card as published has no value for 15.01 in x 16 ft.")],
+      [problem("#N/A", "Buyer's card as published has no value for 15.01 in x 16 ft.")],
       [""],
-      [problem("#N/A", "Your card as published has no value for 14 in x 7.9 ft.")],
+      [problem("#N/A", "Buyer's card as published has no value for 14 in x 7.9 ft.")],
     ]);
   });
 
@@ -153,11 +150,9 @@ describe("CARDSCALE", () => {
       [30, 50, 60],
       [35, 70, 90],
     ];
-    expect(cardScale(column([35, 32.5, 33]), [[5.2]], metric, none, none, ScaleSheetUnits.metric)).toEqual([
-      [90],
-      [60],
-      [90],
-    ]);
+    expect(
+      cardScale(column([35, 32.5, 33]), [[5.2]], metric, none, none, none, none, none, ScaleSheetUnits.metric),
+    ).toEqual([[90], [60], [90]]);
   });
 
   it("says what is wrong with a card", () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Step } from "../../src/core/basis/step";
 import { boardFeet, targetThickness } from "../../src/functions/boards";
 import { logCubic, logScale } from "../../src/functions/logs";
+import { cardScale } from "../../src/functions/scaleSheets";
 import { workings } from "../../src/functions/shell/working";
 import { lumberWeight } from "../../src/functions/wood";
 import { working as askedOf, WorkingName } from "../../src/functions/working";
@@ -15,7 +16,8 @@ type Shell = (...args: never[]) => unknown[][];
 const working = (name: string, given: unknown[][][]) => askedOf(name as WorkingName, given);
 
 /** Arguments as a spreadsheet hands them over: each a range of one cell, all of them as one list. */
-const ranges = (args: readonly unknown[]) => args.map((arg) => (arg === null ? null : [[arg]])) as unknown[][][];
+const ranges = (args: readonly unknown[]) =>
+  args.map((arg) => (arg === null ? null : Array.isArray(arg) ? arg : [[arg]])) as unknown[][][];
 
 const stepsOf = (name: string, args: readonly unknown[]): Step[] =>
   (working(name, ranges(args)).slice(1) as [string, string, number, string][]).map(([sum, meaning, value, unit]) => ({
@@ -56,6 +58,12 @@ it("turns metric measures into those of the rule first", () => {
   ]);
 });
 
+/** An invented card, 6 to 20 in by 4 to 16 ft, whose figures grow both ways. */
+const card = [
+  ["", ...[4, 8, 12, 16]],
+  ...Array.from({ length: 15 }, (_, i) => [6 + i, ...[4, 8, 12, 16].map((along) => (2 + i) * along)]),
+];
+
 const units = fc.constantFrom(null, "imperial", "metric");
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -75,13 +83,27 @@ const answering: Record<string, { readonly shell: Shell; readonly args: fc.Arbit
       units,
     ),
   },
+  CARDSCALE: {
+    shell: cardScale,
+    args: fc.tuple(
+      within(8, 20),
+      within(8, 15),
+      fc.constant(card),
+      fc.oneof(fc.constantFrom(null, 0), within(1, 100)),
+      fc.constantFrom(null, "None"),
+      fc.constantFrom(null, 8),
+      fc.constantFrom(null, 0, 20),
+      fc.constantFrom(null, "Half up", "Always down"),
+      fc.constantFrom(null, "imperial"),
+    ),
+  },
   LOGCUBIC: {
     shell: logCubic,
     args: fc.tuple(
       within(3, 40),
       within(3, 40),
       within(1, 36),
-      fc.constantFrom(null, "Smalian", "Huber", "Newton"),
+      fc.constantFrom(null, "Smalian", "Huber", "Newton", "Cone", "Neiloid"),
       within(3, 40),
       units,
     ),
@@ -156,7 +178,7 @@ describe.each(workings)("the working of $title", ({ title, takes }) => {
 
 it("names the functions that have a working when it is asked for another", () => {
   expect(() => working("STANDSUMMARY", [])).toThrow(
-    'Function should be one of: LOGSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS, LUMBERWEIGHT. You have "STANDSUMMARY".',
+    'Function should be one of: LOGSCALE, CARDSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS, LUMBERWEIGHT. You have "STANDSUMMARY".',
   );
 });
 

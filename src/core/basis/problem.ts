@@ -1,5 +1,19 @@
+import { inOurUnits, type Telling } from "./telling";
+
+/** One plain sentence; one that tells measures is put together anew for whoever measures in other units. */
+export type Sentence = string | ((telling: Telling) => string);
+
 /** A problem that the user can do something about; its message is one plain sentence for him. */
-export abstract class Problem extends Error {}
+export abstract class Problem extends Error {
+  constructor(private readonly sentence: Sentence) {
+    super(typeof sentence === "string" ? sentence : sentence(inOurUnits));
+  }
+
+  /** The same sentence, with its measures told another way. */
+  messageIn(telling: Telling): string {
+    return typeof this.sentence === "string" ? this.sentence : this.sentence(telling);
+  }
+}
 
 /** What was given cannot be used: a text where a number belongs, a number out of its bounds. */
 export class InvalidInput extends Problem {

@@ -1,6 +1,7 @@
 import { InvalidInput } from "../basis/problem";
-import { requirePositive, shown } from "../basis/require";
+import { requirePositive } from "../basis/require";
 import type { Source } from "../basis/source";
+import { told } from "../basis/telling";
 import { inchesPerFoot, type Feet, type Inches, type InchesPerFoot } from "../basis/units";
 
 export const logTaperSources: readonly Source[] = [
@@ -13,8 +14,6 @@ export const logTaperSources: readonly Source[] = [
   },
 ];
 
-const sayInches = (diameter: Inches) => `${shown(diameter)} in`;
-
 /**
  * How much thicker a log gets towards the butt.
  *
@@ -25,17 +24,17 @@ const sayInches = (diameter: Inches) => `${shown(diameter)} in`;
  *     D  diameter at the large end [in]
  *     L  length                    [ft]
  *
- * @param say how a diameter is told in a sentence
  * @throws InvalidInput when a measure is not above 0, or the large end is the thinner one
  */
-export function logTaper(smallEnd: Inches, largeEnd: Inches, length: Feet, say = sayInches): InchesPerFoot {
+export function logTaper(smallEnd: Inches, largeEnd: Inches, length: Feet): InchesPerFoot {
   requirePositive("Small end", smallEnd, "in");
   requirePositive("Large end", largeEnd, "in");
   requirePositive("Length", length, "ft");
   if (largeEnd < smallEnd) {
-    throw new InvalidInput(
-      `Large end should be at least as thick as the small end, ${say(smallEnd)}. You have ${say(largeEnd)}. Ends swapped?`,
-    );
+    throw new InvalidInput((telling) => {
+      const [small, large] = [smallEnd, largeEnd].map((one) => told(telling, one, "in"));
+      return `Large end should be at least as thick as the small end, ${small}. You have ${large}. Ends swapped?`;
+    });
   }
   return inchesPerFoot((largeEnd - smallEnd) / length);
 }

@@ -1,7 +1,10 @@
 import { OutOfRange } from "../basis/problem";
-import { shown } from "../basis/require";
+import { told } from "../basis/telling";
 import type { LogRule, ScaledLog } from "./logRule";
 
 /** The problem of a log that a rule's formula or table does not reach. */
 export const noPublishedValue = ({ title }: LogRule, { diameter, length }: ScaledLog) =>
-  new OutOfRange(`${title} as published has no value for ${shown(diameter)} in x ${shown(length)} ft.`);
+  new OutOfRange(
+    (telling) =>
+      `${title} as published has no value for ${told(telling, diameter, "in")} x ${told(telling, length, "ft")}.`,
+  );

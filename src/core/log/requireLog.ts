@@ -1,5 +1,6 @@
 import { InvalidInput } from "../basis/problem";
-import { requirePositive, shown } from "../basis/require";
+import { requirePositive } from "../basis/require";
+import { told } from "../basis/telling";
 import type { ScaledLog } from "./logRule";
 
 const BEYOND_ANY_LOG = 1000; // in and ft; a choice of ours, so that no formula runs over
@@ -13,4 +14,7 @@ export function requireLog({ diameter, length }: ScaledLog): void {
 }
 
 const tooLarge = (what: string, value: number, unit: string) =>
-  new InvalidInput(`${what} should be at most ${BEYOND_ANY_LOG} ${unit}. You have ${shown(value)}.`);
+  new InvalidInput(
+    (telling) =>
+      `${what} should be at most ${told(telling, BEYOND_ANY_LOG, unit)}. You have ${telling.number(value, unit)}.`,
+  );

@@ -1,12 +1,16 @@
 import { InvalidInput } from "../basis/problem";
-import { shown } from "../basis/require";
 import type { Source } from "../basis/source";
+import { shown } from "../basis/shown";
+import { told } from "../basis/telling";
 import { boardFeet, type Feet, type Inches } from "../basis/units";
 import type { LogRule } from "./logRule";
 import { noPublishedValue } from "./noPublishedValue";
 import { requireLog } from "./requireLog";
 import { toNearest } from "./toNearest";
 import { A_HAIR } from "./wholeNumbers";
+
+/** What a card is called where a rule is named. */
+export const BUYERS_CARD = "Buyer's card";
 
 export const scaleCardSources: readonly Source[] = [
   {
@@ -49,14 +53,25 @@ export function cardRule({ diameters, lengths, volumes }: ScaleCard): LogRule {
 
   const card: LogRule = {
     id: "card",
-    title: "Your card",
+    title: BUYERS_CARD,
     sources: scaleCardSources,
     scale(log) {
       requireLog(log);
-      const row = nearestRow(diameters, log.diameter);
-      const volume = row === undefined ? undefined : volumes[row]?.[lowerColumn(lengths, log.length)];
+      const volume = volumes[nearestRow(diameters, log.diameter)]?.[lowerColumn(lengths, log.length)];
       if (volume === undefined) throw noPublishedValue(card, log);
       return boardFeet(volume);
+    },
+    working(log) {
+      const diameter = diameters[nearestRow(diameters, log.diameter)] ?? NaN;
+      const length = lengths[lowerColumn(lengths, log.length)] ?? NaN;
+      return [
+        {
+          sum: `card at ${shown(diameter)} in and ${shown(length)} ft`,
+          meaning: "Nearest row and next lower column of the card",
+          value: card.scale(log),
+          unit: "bf",
+        },
+      ];
     },
     round: (volume) => toNearest(1, volume),
   };
@@ -67,9 +82,10 @@ function requireGrowing(what: string, headings: readonly number[], unit: string)
   headings.forEach((heading, i) => {
     const before = headings[i - 1];
     if (before === undefined || heading > before) return;
-    throw new InvalidInput(
-      `The ${what} of a card should grow. You have ${shown(heading)} ${unit} after ${shown(before)} ${unit}.`,
-    );
+    throw new InvalidInput((telling) => {
+      const [came, last] = [heading, before].map((one) => told(telling, one, unit));
+      return `The ${what} of a card should grow. You have ${came} after ${last}.`;
+    });
   });
 }
 
@@ -90,15 +106,15 @@ const stepAfter = (headings: readonly number[], place: number): number => {
   return headings.length < 2 ? 1 : (headings[from + 1] as number) - (headings[from] as number);
 };
 
-function nearestRow(diameters: readonly number[], diameter: number): number | undefined {
+/** -1, which no card has, outside the card. */
+function nearestRow(diameters: readonly number[], diameter: number): number {
   const below = placeBelow(diameters, diameter);
   const step = stepAfter(diameters, below);
   const from = below < 0 ? (diameters[0] as number) - step : (diameters[below] as number);
   const row = diameter - from > step / 2 + A_HAIR ? below + 1 : below;
-  return diameters[row] === undefined ? undefined : row;
+  return diameters[row] === undefined ? -1 : row;
 }
 
-/** -1, which no row has, outside the card. */
 function lowerColumn(lengths: readonly number[], length: number): number {
   const below = placeBelow(lengths, length);
   if (below < 0) return -1;

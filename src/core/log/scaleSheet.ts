@@ -1,11 +1,12 @@
 import { boardFeet, percent, type BoardFeet, type Percent } from "../basis/units";
+import type { Rounder } from "./diameterRounding";
 import { grossScale, NO_LIMIT } from "./grossScale";
-import type { LogRule, ScaledLog } from "./logRule";
+import type { FelledLog, LogRule } from "./logRule";
 import { netScale } from "./netScale";
 import { asTheRuleDoes } from "./scaleRounding";
 
 /** One line of a scale sheet. */
-export interface SheetLog extends ScaledLog {
+export interface SheetLog extends FelledLog {
   /** Number of its species, counted from 0. */
   readonly species: number;
   /** For defect. [%] */
@@ -21,7 +22,7 @@ export interface SheetLine {
   readonly defect: Percent | undefined;
 }
 
-/** Adds up a sheet under one rule, log by log. */
+/** Adds up a sheet under one rule and the buyer's conventions, log by log. */
 export class ScaleSheet {
   private readonly count: number[] = [];
   private readonly gross: number[] = [];
@@ -29,13 +30,15 @@ export class ScaleSheet {
 
   constructor(
     private readonly rule: LogRule,
+    private readonly rounding = asTheRuleDoes,
     private readonly longest = NO_LIMIT,
+    private readonly toWhole?: Rounder,
   ) {}
 
   /** @throws InvalidInput and OutOfRange as grossScale and netScale do; the log is then not added */
   add(log: SheetLog): void {
-    const gross = grossScale(this.rule, log, asTheRuleDoes, this.longest);
-    const net = netScale(this.rule, gross, log.deduction);
+    const gross = grossScale(this.rule, log, this.rounding, this.longest, this.toWhole);
+    const net = netScale(this.rule, gross, log.deduction, this.rounding);
     this.count[log.species] = (this.count[log.species] ?? 0) + 1;
     this.gross[log.species] = (this.gross[log.species] ?? 0) + gross;
     this.net[log.species] = (this.net[log.species] ?? 0) + net;

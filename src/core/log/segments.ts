@@ -1,6 +1,7 @@
 import { InvalidInput } from "../basis/problem";
 import { requirePositive } from "../basis/require";
 import type { Source } from "../basis/source";
+import { told } from "../basis/telling";
 import { feet, inches, type Feet, type InchesPerFoot } from "../basis/units";
 import type { ScaledLog } from "./logRule";
 import { requireLog } from "./requireLog";
@@ -56,7 +57,12 @@ export function segments(log: ScaledLog, longest: Feet, taper = NO_TAPER): reado
   if (log.length <= longest) return [log];
 
   const longestEven = EVEN * Math.floor(longest / EVEN);
-  if (longestEven < EVEN) throw new InvalidInput(`Longest scaling length should be 2 ft or more. You have ${longest}.`);
+  if (longestEven < EVEN) {
+    throw new InvalidInput(
+      (telling) =>
+        `Longest scaling length should be ${told(telling, EVEN, "ft")} or more. You have ${telling.number(longest, "ft")}.`,
+    );
+  }
 
   const pieces = Math.ceil(log.length / longestEven);
   const steps = Math.ceil(log.length / EVEN);

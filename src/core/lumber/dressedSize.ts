@@ -1,7 +1,8 @@
 import type { Choice } from "../basis/choices";
 import { OutOfRange } from "../basis/problem";
-import { requirePositive, shown } from "../basis/require";
+import { requirePositive } from "../basis/require";
 import type { Source } from "../basis/source";
+import { told } from "../basis/telling";
 import { inches, type Inches } from "../basis/units";
 import { hardwoodThicknesses } from "../reference/hardwoodThicknesses";
 import { softwoodSizes } from "../reference/softwoodSizes";
@@ -83,4 +84,4 @@ export const lumberKinds: readonly LumberKind[] = [softwood, softwoodTimber, har
 const A_HAIR = 1e-9; // in, for a third of an inch that was worked out by a formula
 
 const noSize = (kind: string, nominal: number, advice: string) =>
-  new OutOfRange(`${kind} as published has no value for ${shown(nominal)} in.${advice}`);
+  new OutOfRange((telling) => `${kind} as published has no value for ${told(telling, nominal, "in")}.${advice}`);

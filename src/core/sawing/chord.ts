@@ -1,5 +1,6 @@
 import { OutOfRange } from "../basis/problem";
-import { requireNotNegative, requirePositive, shown } from "../basis/require";
+import { requireNotNegative, requirePositive } from "../basis/require";
+import { told } from "../basis/telling";
 import { feet, inches, type Feet, type Inches } from "../basis/units";
 import { requireSawLog, type SawLog } from "./sawLog";
 
@@ -31,7 +32,9 @@ export function reachOfFace(diameter: Inches, width: Inches): Inches {
   requirePositive("Diameter", diameter, "in");
   requireNotNegative("Width", width, "in");
   if (width > diameter) {
-    throw new OutOfRange(`A log ${shown(diameter)} in thick has no face ${shown(width)} in wide.`);
+    throw new OutOfRange(
+      (telling) => `A log ${told(telling, diameter, "in")} thick has no face ${told(telling, width, "in")} wide.`,
+    );
   }
   return inches(Math.sqrt((diameter / 2) ** 2 - width ** 2 / 4));
 }

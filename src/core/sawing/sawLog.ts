@@ -1,6 +1,7 @@
 import { InvalidInput } from "../basis/problem";
-import { requirePositive, shown } from "../basis/require";
+import { requirePositive } from "../basis/require";
 import type { Source } from "../basis/source";
+import { told } from "../basis/telling";
 import { cubicFeet, inches, type CubicFeet, type Feet, type Inches } from "../basis/units";
 
 /** A log on the mill: straight, round, sound, inside bark, its taper even from end to end (a truncated cone). */
@@ -29,9 +30,10 @@ export function requireSawLog({ smallEnd, largeEnd, length }: SawLog): void {
   requirePositive("Large end", largeEnd, "in");
   requirePositive("Length", length, "ft");
   if (largeEnd < smallEnd) {
-    throw new InvalidInput(
-      `The large end should be at least as thick as the small end. You have ${shown(largeEnd)} and ${shown(smallEnd)} in. Ends swapped?`,
-    );
+    throw new InvalidInput((telling) => {
+      const came = `${telling.number(largeEnd, "in")} and ${told(telling, smallEnd, "in")}`;
+      return `The large end should be at least as thick as the small end. You have ${came}. Ends swapped?`;
+    });
   }
 }
 

@@ -1,5 +1,6 @@
 import { OutOfRange } from "../basis/problem";
 import { requireAtLeast, requirePositive, shown } from "../basis/require";
+import { told } from "../basis/telling";
 import { feet, type Feet, type Inches, type Percent } from "../basis/units";
 
 /** A standing tree as the form-class tables know it. */
@@ -47,15 +48,19 @@ export function requireFormClassTree({ dbh, logs, formClass }: FormClassTree): v
     throw new OutOfRange(`Upper-log tapers are known for up to ${MOST_LOGS} logs of 16 ft. You have ${shown(logs)}.`);
   }
   if (logs > 3 && (dbh < SMALLEST_OF_MORE_THAN_3_LOGS || dbh > LARGEST_OF_MORE_THAN_3_LOGS)) {
-    throw new OutOfRange(
-      `Upper-log tapers of more than 3 logs are known from ${SMALLEST_OF_MORE_THAN_3_LOGS} to ` +
-        `${LARGEST_OF_MORE_THAN_3_LOGS} in DBH. You have ${shown(logs)} logs at ${shown(dbh)} in.`,
-    );
+    throw new OutOfRange((telling) => {
+      const least = telling.number(SMALLEST_OF_MORE_THAN_3_LOGS, "in");
+      const most = told(telling, LARGEST_OF_MORE_THAN_3_LOGS, "in");
+      const came = told(telling, dbh, "in");
+      return `Upper-log tapers of more than 3 logs are known from ${least} to ${most} DBH. You have ${shown(logs)} logs at ${came}.`;
+    });
   }
 }
 
 function requireAtMost(source: string, value: number, most: number, unit: string): void {
-  if (value > most) {
-    throw new OutOfRange(`${source} as published has no value above ${shown(most)} ${unit}. You have ${shown(value)}.`);
-  }
+  if (value <= most) return;
+  throw new OutOfRange(
+    (telling) =>
+      `${source} as published has no value above ${told(telling, most, unit)}. You have ${telling.number(value, unit)}.`,
+  );
 }

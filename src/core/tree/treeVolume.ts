@@ -1,6 +1,6 @@
 import { OutOfRange } from "../basis/problem";
-import { shown } from "../basis/require";
 import type { Source } from "../basis/source";
+import { told } from "../basis/telling";
 import { boardFeet, inches, type BoardFeet } from "../basis/units";
 import type { LogRule } from "../log/logRule";
 import { upperLogTaper } from "../reference/upperLogTaper";
@@ -85,7 +85,10 @@ function scaled(rule: LogRule, tenths: number, log: number): number {
     return rule.scale({ diameter: inches(tenths / 10), length: TREE_LOG_LENGTH });
   } catch (problem) {
     if (!(problem instanceof OutOfRange)) throw problem;
-    throw new OutOfRange(`Log ${log} of this tree is ${shown(tenths / 10)} in at its small end. ${problem.message}`);
+    throw new OutOfRange(
+      (telling) =>
+        `Log ${log} of this tree is ${told(telling, tenths / 10, "in")} at its small end. ${problem.messageIn(telling)}`,
+    );
   }
 }
 

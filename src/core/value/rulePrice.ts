@@ -1,6 +1,7 @@
 import { OutOfRange } from "../basis/problem";
-import { requireNotNegative, shown } from "../basis/require";
+import { requireNotNegative } from "../basis/require";
 import type { Source } from "../basis/source";
+import { told } from "../basis/telling";
 import { dollarsPerMbf, type DollarsPerMbf } from "../basis/units";
 import { grossScale } from "../log/grossScale";
 import type { LogRule, ScaledLog } from "../log/logRule";
@@ -33,9 +34,10 @@ export function rulePrice(price: DollarsPerMbf, log: ScaledLog, from: LogRule, t
   const paidFor = grossScale(from, log);
   const wanted = grossScale(to, log);
   if (wanted === 0) {
-    throw new OutOfRange(
-      `By ${to.title} a log of ${shown(log.diameter)} in x ${shown(log.length)} ft scales 0 bf, so no price by it brings the same money.`,
-    );
+    throw new OutOfRange((telling) => {
+      const size = `${told(telling, log.diameter, "in")} x ${told(telling, log.length, "ft")}`;
+      return `By ${to.title} a log of ${size} scales 0 bf, so no price by it brings the same money.`;
+    });
   }
   return dollarsPerMbf((price * paidFor) / wanted);
 }

@@ -33,7 +33,7 @@ import { diameterRoundings, twoReadings } from "../log/diameterRounding";
 import { logTaperSources as logTaper } from "../log/logTaper";
 import { overrunSources as overrun } from "../log/overrun";
 import { logRules } from "../log/rules";
-import { scaleCardSources as scaleCard } from "../log/scaleCard";
+import { BUYERS_CARD, scaleCardSources as scaleCard } from "../log/scaleCard";
 import { scalingLengthSources as scalingLength } from "../log/scalingLength";
 import { segmentsSources as segments } from "../log/segments";
 import { boardMeasureSources as boardMeasure } from "../lumber/boardMeasure";
@@ -218,6 +218,7 @@ export const topics: readonly Topic[] = [
   ...defectKinds,
   ...samplingMethods,
   ...sawingPatterns,
+  { title: BUYERS_CARD, sources: scaleCard },
   { title: "Softwood sizes", sources: softwood.sources },
   { title: "Hardwood thicknesses", sources: hardwood.sources },
   { title: "Wood properties", aliases: ["Wood", "Shrinkage"], sources: woods },

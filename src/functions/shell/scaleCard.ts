@@ -6,6 +6,7 @@ import { cardRule } from "../../core/log/scaleCard";
 import { LONGEST_LOG, WIDEST_LOG } from "./logArguments";
 import { boundsIn } from "./measuredIn";
 import { asCells, blank, boundedNumber, oneText, type Cells } from "./readings";
+import { saidIn } from "./saidIn";
 import type { Unit, UnitSystem } from "./unitSystem";
 
 const MOST_ON_A_CARD = 1e6; // bf; a choice of ours
@@ -26,7 +27,8 @@ export const ruleOrCard = (given: unknown, units: UnitSystem): LogRule =>
  *
  * @throws InvalidInput when a heading or a cell is no number, or there is no card
  */
-export function cardOf(given: unknown, { diameter, distance }: UnitSystem): LogRule {
+export function cardOf(given: unknown, system: UnitSystem): LogRule {
+  const { diameter, distance } = system;
   const cells = asCells(given);
   if (!isCard(cells)) {
     throw new InvalidInput(
@@ -39,7 +41,8 @@ export function cardOf(given: unknown, { diameter, distance }: UnitSystem): LogR
     if (blank(cell) || cell === 0) throw new InvalidInput(`${what} is missing beside figures of the card.`);
     return boundedNumber(cell, what, boundsIn(unit, 1, high)) / unit.perOurs;
   };
-  return cardRule({
+  const rule = saidIn(system, cardRule);
+  return rule({
     diameters: rows.map((row) => inches(heading(cells[row]?.[0], "Card diameter", diameter, WIDEST_LOG))),
     lengths: columns.map((column) => feet(heading(cells[0]?.[column], "Card length", distance, LONGEST_LOG))),
     volumes: rows.map((row) => columns.map((column) => volumeIn(cells[row]?.[column]))),

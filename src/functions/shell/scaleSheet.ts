@@ -3,13 +3,15 @@ import { feet, inches, percent } from "../../core/basis/units";
 import { NameList } from "../../core/cruise/nameList";
 import { logRule } from "../../core/log/findLogRule";
 import type { LogRule } from "../../core/log/logRule";
-import { ScaleSheet, type SheetLine } from "../../core/log/scaleSheet";
+import { ScaleSheet, type SheetLine, type SheetLog } from "../../core/log/scaleSheet";
 import { spilled } from "./answers";
 import { BadRows, column, filledRows, isNothing, numbersOf, sharedRows, type Column } from "./columns";
-import { DEDUCTION, LONGEST_LOG, longestOf, WIDEST_LOG } from "./logArguments";
+import { DEDUCTION, LONGEST_LOG, WIDEST_LOG } from "./logArguments";
 import { boundsIn } from "./measuredIn";
 import type { Cells } from "./readings";
+import { saidIn } from "./saidIn";
 import { cardOf, isCard } from "./scaleCard";
+import { conventionsOf } from "./scaleConventions";
 import { speciesByName } from "./standTables";
 import { NO_SPECIES } from "./tally";
 import { unitSystem } from "./unitSystem";
@@ -21,7 +23,10 @@ export interface SheetArguments {
   readonly length: unknown;
   readonly rule: unknown;
   readonly deduction: unknown;
+  readonly largeEnd: unknown;
+  readonly round: unknown;
   readonly longest: unknown;
+  readonly diameterRounding: unknown;
   readonly units: unknown;
 }
 
@@ -41,8 +46,9 @@ export function sheetBySpecies(given: SheetArguments): Cells {
   const length = column(given.length, "Length");
   const rule = column(card ? null : given.rule, "Rule");
   const deduction = column(given.deduction, "Deduction");
-  const longest = longestOf(given.longest, units);
-  const lists = [species, diameter, length, rule, deduction];
+  const largeEnd = column(given.largeEnd, "Large end");
+  const { rounding, longest, rounderOf } = conventionsOf(given, units);
+  const lists = [species, diameter, length, rule, deduction, largeEnd];
   const rows = Math.min(sharedRows(lists), diameter.single ? Infinity : filledRows(diameter));
 
   const bad = new BadRows();
@@ -50,6 +56,7 @@ export function sheetBySpecies(given: SheetArguments): Cells {
   const diameters = numbersOf(diameter, rows, boundsIn(across, 1, WIDEST_LOG), 0, bad);
   const lengths = numbersOf(length, rows, boundsIn(along, 1, LONGEST_LOG), 0, bad, diameters);
   const deductions = numbersOf(deduction, rows, DEDUCTION, 0, bad, diameters);
+  const butts = numbersOf(largeEnd, rows, boundsIn(across, 0, WIDEST_LOG), 0, bad, diameters);
   diameters.forEach((one, row) => {
     if (one !== 0 && lengths[row] === 0) bad.add(row, "the length is missing.");
   });
@@ -58,18 +65,22 @@ export function sheetBySpecies(given: SheetArguments): Cells {
   if (!by) return spilled(HEADER, [["No logs yet"]]);
 
   const kinds = new NameList();
-  const sheet = new ScaleSheet(by, longest);
+  const sheet = new ScaleSheet(by, rounding, longest, rounderOf(rows));
+  const add = saidIn(units, (log: SheetLog) => {
+    sheet.add(log);
+  });
   diameters.forEach((one, row) => {
     if (one === 0) return;
     const cell = species.at(row);
-    const kind = kinds.add(isNothing(cell) ? NO_SPECIES : String(cell));
+    const butt = butts[row] as number;
+    const log = {
+      species: kinds.add(isNothing(cell) ? NO_SPECIES : String(cell)),
+      diameter: inches(one / across.perOurs),
+      length: feet((lengths[row] as number) / along.perOurs),
+      deduction: percent(deductions[row] as number),
+    };
     bad.guard(row, () => {
-      sheet.add({
-        species: kind,
-        diameter: inches(one / across.perOurs),
-        length: feet((lengths[row] ?? NaN) / along.perOurs),
-        deduction: percent(deductions[row] ?? NaN),
-      });
+      add(butt === 0 ? log : { ...log, largeEnd: inches(butt / across.perOurs) });
     });
   });
   bad.settle();

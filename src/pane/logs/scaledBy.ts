@@ -1,6 +1,6 @@
 import { chosen } from "../../core/basis/choices";
 import { feet, inches, percent } from "../../core/basis/units";
-import { diameterRoundings, rounderFor } from "../../core/log/diameterRounding";
+import { diameterRoundings, notToWhole, rounderFor } from "../../core/log/diameterRounding";
 import { grossScale, NO_LIMIT } from "../../core/log/grossScale";
 import type { LogRule } from "../../core/log/logRule";
 import { netScale } from "../../core/log/netScale";
@@ -23,6 +23,8 @@ export interface Scaled {
 /** A log and, where it was taken, the second reading of its small end. [in] */
 export type MeasuredLog = Pick<LogLine, "smallEnd" | "length" | "largeEnd" | "deduction"> & {
   readonly second?: number | null;
+  /** As the sheet has it; left out for a log that is not there yet. [bf] */
+  readonly net?: number | null;
 };
 
 /**
@@ -31,12 +33,14 @@ export type MeasuredLog = Pick<LogLine, "smallEnd" | "length" | "largeEnd" | "de
  * @throws InvalidInput and OutOfRange as the rule and the conventions do
  */
 export function scaledBy(rule: LogRule, log: MeasuredLog, conventions: ScaleConventions): Scaled {
-  const toWhole = rounderFor(chosen("Diameter rounding", conventions.diameterRounding, diameterRoundings), 1);
+  const toInches = chosen("Diameter rounding", conventions.diameterRounding, diameterRoundings);
+  const toWhole = toInches === notToWhole ? undefined : rounderFor(toInches, 1);
   const rounding = chosen("Round", conventions.rounding, scaleRoundings);
-  const diameter = toWhole(log.second ? (log.smallEnd + log.second) / 2 : log.smallEnd);
+  const reading = log.second ? (log.smallEnd + log.second) / 2 : log.smallEnd;
+  const diameter = toWhole ? toWhole(reading) : reading;
   const length = scalingLength(log.length, conventions.trim, conventions.lengthStep);
   const longest = conventions.longest === null ? NO_LIMIT : feet(conventions.longest);
-  const butt = log.largeEnd !== null && log.largeEnd >= diameter ? { largeEnd: inches(log.largeEnd) } : {};
+  const butt = log.largeEnd === null ? {} : { largeEnd: inches(log.largeEnd) };
   const gross = grossScale(
     rule,
     { diameter: inches(diameter), length: feet(length), ...butt },

@@ -1,5 +1,6 @@
 import { html, nothing } from "lit";
 import { usualRules } from "../../core/log/ruleSelections";
+import { BUYERS_CARD } from "../../core/log/scaleCard";
 import { LOGS_SHEET } from "../../workbook/sheets/logs";
 import { named } from "../../workbook/tables";
 import { actionButton } from "../components/actionButton";
@@ -68,9 +69,12 @@ export function logsView(pane: Pane) {
 
 /** Every log of the sheet and those on their way to it, without those on their way out. */
 function measuredLogs({ logDesk, state }: Pane, job: Job): readonly MeasuredLog[] {
-  const second = new Map(job.logs.map((saved) => [saved.row, saved.second]));
+  const saved = new Map(job.logs.map((one) => [one.row, one]));
   return [
-    ...logDesk.lines().map(({ row, entry }) => ({ ...entry.log, second: second.get(row) ?? null })),
+    ...logDesk.lines().map(({ row, entry }) => {
+      const { second = null, net = null } = saved.get(row) ?? {};
+      return { ...entry.log, second, net };
+    }),
     ...state.logs.pending.map(({ entry }) => entry.log),
   ].filter(({ smallEnd, length }) => smallEnd > 0 && length > 0);
 }
@@ -84,13 +88,16 @@ function scaleInWords(log: LogLine, { scale }: Job): string {
   return `Scaled as ${Number(diameter.toFixed(2))} in, ${Number(length.toFixed(2))} ft: ${figure(gross)} bf${off} by ${scale.rule}`;
 }
 
+/** The rules of menus on the small end, and the buyer's own table. */
+const choices: readonly string[] = [...usualRules.rules.map(({ title }) => title), BUYERS_CARD];
+
 const ruleField = (pane: Pane, { scale }: Job) =>
   choiceField({
     id: "logs-rule",
     label: "The buyer's rule, for this whole sheet",
     options: [
-      ...(usualRules.rules.some(({ title }) => title === scale.rule) ? [] : [{ id: scale.rule, title: scale.rule }]),
-      ...usualRules.rules.map(({ title }) => ({ id: title, title })),
+      ...(choices.includes(scale.rule) ? [] : [{ id: scale.rule, title: scale.rule }]),
+      ...choices.map((title) => ({ id: title, title })),
     ],
     value: scale.rule,
     hint: conventions(scale),

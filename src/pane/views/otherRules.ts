@@ -16,8 +16,8 @@ export function otherRules(pane: Pane, logs: readonly MeasuredLog[], { scale }: 
       <dl class="totals">
         ${totals.map(
           (one) =>
-            html`<div class=${one.rule.title === scale.rule ? "chosen" : ""}>
-              <dt>${one.rule.title}${one.rule.title === scale.rule ? " (this sheet)" : ""}</dt>
+            html`<div class=${one.title === scale.rule ? "chosen" : ""}>
+              <dt>${one.title}${one.title === scale.rule ? " (this sheet)" : ""}</dt>
               <dd>${figure(one.net)} bf${lacking(one)}</dd>
             </div>`,
         )}
@@ -31,7 +31,7 @@ function finding(totals: readonly RuleTotal[]): string {
   const full = totals.filter(({ without, net }) => without === 0 && net > 0).sort((one, other) => one.net - other.net);
   const [least, most] = [full[0], full.at(-1)];
   if (!least || !most || least === most) return "Not every rule has a value for each of these logs.";
-  return `From ${figure(least.net)} bf by ${least.rule.title} to ${figure(most.net)} by ${most.rule.title}: ${figure(100 * (most.net / least.net - 1))} % more for the same wood.`;
+  return `From ${figure(least.net)} bf by ${least.title} to ${figure(most.net)} by ${most.title}: ${figure(100 * (most.net / least.net - 1))} % more for the same wood.`;
 }
 
 /** Logs that a rule has no value for, in words; "" when it has one for all. */

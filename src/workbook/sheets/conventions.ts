@@ -1,5 +1,6 @@
 import { diameterRoundings } from "../../core/log/diameterRounding";
 import { menuRules } from "../../core/log/rules";
+import { BUYERS_CARD } from "../../core/log/scaleCard";
 import { scaleRoundings } from "../../core/log/scaleRounding";
 import { formats } from "../formats";
 import type { CellValue, EntryRule } from "../plan";
@@ -30,7 +31,12 @@ const titles = (choices: readonly { readonly title: string }[]) => choices.map((
 
 /** How the buyer scales, in the order in which the cells stand side by side on the sheet Logs. */
 export const conventionsOf = (scale: ScaleConventions): readonly Convention[] => [
-  { name: named.scaleRule, label: "Log rule of the buyer", value: scale.rule, rule: oneOf(titles(menuRules), false) },
+  {
+    name: named.scaleRule,
+    label: "Log rule of the buyer",
+    value: scale.rule,
+    rule: oneOf([...titles(menuRules), BUYERS_CARD], false),
+  },
   {
     name: named.diameterRounding,
     label: "Diameter to whole inches",

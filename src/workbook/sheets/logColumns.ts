@@ -3,7 +3,8 @@ import { formats } from "../formats";
 import type { ColumnPlan } from "../plan";
 import { BOARDS, log, LOGS, named, sawn, species, SPECIES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { buttOf } from "./logCells";
+import { cardRange } from "./card";
+import { byCardOrRule } from "./logCells";
 import { boardList, millList } from "./sawing";
 import { speciesCodes } from "./setup";
 import { asked } from "./sheetParts";
@@ -12,19 +13,21 @@ const here = (heading: string) => thisRow(LOGS, heading);
 const isBlank = (...headings: readonly string[]) => `OR(${headings.map((heading) => `${here(heading)}=""`).join(",")})`;
 
 /** Net scale with a deduction, gross without: the same call but for that. */
-const scaled = (deduction: string) =>
-  `=${call(
-    "LOGSCALE",
-    here(log.scalingDiameter),
-    here(log.scalingLength),
-    named.scaleRule,
+function scaled(deduction: string): string {
+  const measures = [here(log.scalingDiameter), here(log.scalingLength)] as const;
+  const practice = [
     deduction,
     named.scaleRounding,
     named.longestLength,
-    buttOf(here(log.largeEnd), here(log.scalingDiameter)),
+    here(log.largeEnd),
     named.diameterRounding,
     named.units,
+  ] as const;
+  return `=${byCardOrRule(
+    call("CARDSCALE", ...measures, cardRange, ...practice),
+    call("LOGSCALE", ...measures, named.scaleRule, ...practice),
   )}`;
+}
 
 const insideBark = asked(4, 80, "Inches inside bark, from 4 to 80.");
 
@@ -123,11 +126,11 @@ function logCheck(): string {
     [`COUNTIF(${column(LOGS, log.log)},${here(log.log)})>1`, "This log number is used twice."],
     [isBlank(log.smallEnd, log.length), "Small end and length are needed to scale it."],
     [`AND(${here(log.deduction)}>0,${here(log.deduction)}<1)`, "A deduction under 1 percent: type 15 for 15 percent."],
-    [`ISERROR(${here(log.net)})`, "The rule gives no scale for it: the cell Net bf says why."],
     [
       `AND(${both(log.smallEnd, log.largeEnd)},${here(log.smallEnd)}>${here(log.largeEnd)})`,
       "The small end is thicker than the large end. Swapped?",
     ],
+    [`ISERROR(${here(log.net)})`, "The rule gives no scale for it: the cell Net bf says why."],
     [
       `AND(${both(log.smallEnd, log.second)},ABS(${here(log.smallEnd)}-${here(log.second)})*5>${here(log.smallEnd)})`,
       "The two readings are far apart. Is one of them a slip?",

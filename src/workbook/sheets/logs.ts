@@ -5,8 +5,9 @@ import type { SheetPlan } from "../plan";
 import { log, LOGS, named, out } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
+import { cardRange } from "./card";
 import { conventionsOf } from "./conventions";
-import { LOG_HEADINGS, LOGS_SHEET } from "./logCells";
+import { byCardOrRule, LOG_HEADINGS, LOGS_SHEET } from "./logCells";
 import { logColumns } from "./logColumns";
 import { across, cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
 
@@ -39,12 +40,11 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
       { ...across("A4", "Heading", ["How the buyer scales", null, ...labels]), lines: [3] },
       ...conventions.map(({ value, format }, i) => down(cell(i), "Input", [value], format)),
       down("A6", "Note", [
-        "Ask the buyer how he scales: another rule or rounding can change the figure by a fifth. One rule for the whole sheet; the sheet Rules shows the others.",
+        "Ask the buyer how he scales: another rule or rounding can change the figure by a fifth. One rule for the whole sheet; the sheet Rules shows the others, and his own printed table goes on the sheet Card.",
         "A second reading is taken at right angles. Length is from end to end. Type 15 for 15 percent. Lumber bf is the best plan, times Realized lumber on Setup.",
       ]),
       heading(beside(SUMMARY_AT, -1, 0), "By species", SUMMARY_COLUMNS),
       down(beside(SUMMARY_AT, -4, 0), "Note", [cautionLine("Log weight")]),
-      down(beside(SUMMARY_AT, -3, 0), "Attention", [{ formula: differs() }]),
     ],
     names: conventions.map(({ name }, i) => ({ name, at: cell(i) })),
     entryRules: conventions.map(({ rule }, i) => ({ at: cell(i), rule })),
@@ -53,16 +53,7 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
       {
         name: out.scaleSheet,
         at: SUMMARY_AT,
-        formula: `=${call(
-          "SCALESHEET",
-          column(LOGS, log.species),
-          column(LOGS, log.scalingDiameter),
-          column(LOGS, log.scalingLength),
-          named.scaleRule,
-          column(LOGS, log.deduction),
-          named.longestLength,
-          named.units,
-        )}`,
+        formula: `=${byCardOrRule(bySpecies(cardRange), bySpecies(named.scaleRule))}`,
         rows: LAST_ROW - 6,
         columns: SUMMARY_COLUMNS,
         formats: [formats.general, formats.whole, formats.volume, formats.volume, formats.tenth],
@@ -71,17 +62,26 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
   });
 }
 
+/** The sheet added up by species, by the conventions on top, as each log is scaled in its row. */
+const bySpecies = (rule: string) =>
+  call(
+    "SCALESHEET",
+    column(LOGS, log.species),
+    column(LOGS, log.scalingDiameter),
+    column(LOGS, log.scalingLength),
+    rule,
+    column(LOGS, log.deduction),
+    named.scaleRounding,
+    named.longestLength,
+    column(LOGS, log.largeEnd),
+    named.diameterRounding,
+    named.units,
+  );
+
 const nets = column(LOGS, log.net);
 
 /** How many logs and what they scale, in one line. */
 function headline(): string {
   const scaled = `COUNT(${nets})&IF(COUNT(${nets})=1," log, "," logs, ")&TEXT(SUM(${nets}),"0")&" bf net by "&${named.scaleRule}`;
   return `=IFERROR(${scaled},"A log has no scale by this rule: see its row.")`;
-}
-
-/** The summary knows fewer conventions than the table; where that matters it says so. */
-function differs(): string {
-  const net = `${beside(SUMMARY_AT, 1, 3)}:${beside(SUMMARY_AT, 300, 3)}`;
-  const sum = `SUM(${nets})`;
-  return `=IFERROR(IF(ABS(${sum}-MAX(${net}))<1,"","Check: this summary rounds as the rule does and knows no large ends. The table sums to "&TEXT(${sum},"0")&" bf net."),"")`;
 }

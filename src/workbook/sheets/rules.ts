@@ -27,6 +27,18 @@ export function rulesSheet(): SheetPlan {
   const diameters = `$A$${FIRST + 1}:$A$${FIRST + RULE_DIAMETERS.length}`;
   const numbers = column(LOGS, log.log);
   const sideBySide = (...measures: readonly string[]) => call("LOGSCALERULES", ...measures, named.rulesShown);
+  const asTheBuyer = (measures: readonly string[], largeEnd: string) =>
+    call(
+      "LOGSCALERULES",
+      ...measures,
+      named.rulesShown,
+      named.scaleRounding,
+      named.longestLength,
+      largeEnd,
+      named.diameterRounding,
+      named.units,
+    );
+  const logMeasures = [log.scalingDiameter, log.scalingLength, log.deduction];
 
   return sheetPlan({
     name: RULES_SHEET,
@@ -38,7 +50,7 @@ export function rulesSheet(): SheetPlan {
       title(RULES_SHEET),
       down("A2", "Note", [
         cautionLine("Estimate"),
-        "Each rule rounds as its printed tables do, and says so in its heading when it is known from memory. A cell without a value lies outside them.",
+        "By diameter each rule rounds as its printed tables do; logs go by the buyer's conventions on the sheet Logs. A rule says so in its heading when it is known from memory. A cell without a value lies outside them.",
       ]),
       down("A4", "Computed", ["Length, ft", "Rules"]),
       down("B4", "Input", [RULE_LENGTH], formats.tenth),
@@ -58,7 +70,7 @@ export function rulesSheet(): SheetPlan {
       down(`A${PICKED + 2}`, "Linked", [{ formula: `=${named.pickedLog}` }]),
       heading(
         `A${ALL}`,
-        "All logs of the sheet Logs: net board feet by small end and length alone, without large ends and segments",
+        "All logs of the sheet Logs: net board feet by each rule, with the buyer's conventions on that sheet",
         7,
       ),
       across(`A${ALL + 1}`, "Computed", ["All logs", ...totals((range) => `SUMIF(${range},">0")`)], formats.volume),
@@ -95,7 +107,7 @@ export function rulesSheet(): SheetPlan {
       {
         name: out.logRules,
         at: `B${PICKED + 1}`,
-        formula: `=IF(${named.pickedLog}="","",${sideBySide(ofPickedLog(log.scalingDiameter), ofPickedLog(log.scalingLength), ofPickedLog(log.deduction))})`,
+        formula: `=IF(${named.pickedLog}="","",${asTheBuyer(logMeasures.map(ofPickedLog), ofPickedLog(log.largeEnd))})`,
         rows: 2,
         columns: COLUMNS,
         headings: usualRules.rules.length,
@@ -113,7 +125,10 @@ export function rulesSheet(): SheetPlan {
       {
         name: out.logsByRule,
         at: `B${ALL + 3}`,
-        formula: `=${sideBySide(column(LOGS, log.scalingDiameter), column(LOGS, log.scalingLength), column(LOGS, log.deduction))}`,
+        formula: `=${asTheBuyer(
+          logMeasures.map((heading) => column(LOGS, heading)),
+          column(LOGS, log.largeEnd),
+        )}`,
         rows: LAST_ROW - ALL - 3,
         columns: COLUMNS,
         headings: usualRules.rules.length,

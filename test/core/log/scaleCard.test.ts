@@ -52,7 +52,7 @@ describe("reading a card", () => {
     ] as const) {
       expect(() => wholeInches.scale(log(diameter, length))).toThrow(OutOfRange);
       expect(() => wholeInches.scale(log(diameter, length))).toThrow(
-        `Your card as published has no value for ${diameter} in x ${length} ft.`,
+        `Buyer's card as published has no value for ${diameter} in x ${length} ft.`,
       );
     }
   });

@@ -1,5 +1,5 @@
 import { OutOfRange } from "../../basis/problem";
-import { shown } from "../../basis/require";
+import { told } from "../../basis/telling";
 import { affectedLength, inchesOf, type DefectKind } from "./defectKind";
 import { grosenbaugh } from "./grosenbaugh";
 
@@ -28,7 +28,9 @@ export const interior: DefectKind = {
   asks: [affectedLength, inchesOf("size", "Height"), inchesOf("width", "Width")],
   share({ diameter, length }, { affectedLength: lost, size: height, width }) {
     if (diameter <= KERF_AROUND) {
-      throw new OutOfRange(`Interior as published has no value for a log of ${shown(diameter)} in.`);
+      throw new OutOfRange(
+        (telling) => `Interior as published has no value for a log of ${told(telling, diameter, "in")}.`,
+      );
     }
     const box = (height + KERF_AROUND) * (width + KERF_AROUND);
     return ((lost / length) * box) / (diameter - KERF_AROUND) ** 2;

@@ -1,5 +1,5 @@
 import { OutOfRange } from "../../basis/problem";
-import { shown } from "../../basis/require";
+import { told } from "../../basis/telling";
 import { candidates, toTheBark } from "../candidates";
 import { onBark, sawThrough } from "../cutList";
 import { waysToFill } from "../fill";
@@ -43,8 +43,9 @@ export const live: SawingPattern = {
     const { log, kerf, wane, bladeAboveBed, throat, widestCut } = job;
     if (log.largeEnd > widestCut) {
       throw new OutOfRange(
-        `Live sawing cuts through the middle of the log, ${shown(log.largeEnd)} in wide, and your widest cut is ` +
-          `${shown(widestCut)} in.`,
+        (telling) =>
+          `Live sawing cuts through the middle of the log, ${told(telling, log.largeEnd, "in")} wide, and your widest ` +
+          `cut is ${told(telling, widestCut, "in")}.`,
       );
     }
     const groups = candidates(log, flitches(log, job), wane);
@@ -52,7 +53,8 @@ export const live: SawingPattern = {
     const best = waysToFill(groups, kerf, { leastOfOne: bladeAboveBed, mostOfOthers: throat }).at(-1);
     if (!best?.top) {
       throw new OutOfRange(
-        `The last board stays on the bed, and your blade stops ${shown(bladeAboveBed)} in above it. ` +
+        (telling) =>
+          `The last board stays on the bed, and your blade stops ${told(telling, bladeAboveBed, "in")} above it. ` +
           "No board in your list that fits this log is so thick.",
       );
     }

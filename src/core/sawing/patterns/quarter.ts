@@ -1,5 +1,6 @@
 import { OutOfRange } from "../../basis/problem";
 import { shown } from "../../basis/require";
+import { told } from "../../basis/telling";
 import { inches } from "../../basis/units";
 import { bestQuarter, type Peel } from "../bestQuarter";
 import { onBark, type Cut } from "../cutList";
@@ -43,8 +44,9 @@ export const quarter: SawingPattern = {
     const { log, kerf, widestCut } = job;
     if (log.largeEnd > widestCut) {
       throw new OutOfRange(
-        `Quartering splits the log through its middle, ${shown(log.largeEnd)} in wide, and your widest cut is ` +
-          `${shown(widestCut)} in.`,
+        (telling) =>
+          `Quartering splits the log through its middle, ${told(telling, log.largeEnd, "in")} wide, and your widest ` +
+          `cut is ${told(telling, widestCut, "in")}.`,
       );
     }
     const step = stepFor(log.largeEnd / 2);

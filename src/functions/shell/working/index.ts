@@ -1,4 +1,5 @@
 import { boardFeet } from "./boardFeet";
+import { cardScale } from "./cardScale";
 import { logCubic } from "./logCubic";
 import { logScale } from "./logScale";
 import { lumberWeight } from "./lumberWeight";
@@ -6,4 +7,4 @@ import { targetThickness } from "./targetThickness";
 import type { Working } from "./working";
 
 /** Every function that can set down its working. Messages and tests read this list. */
-export const workings: readonly Working[] = [logScale, logCubic, boardFeet, targetThickness, lumberWeight];
+export const workings: readonly Working[] = [logScale, cardScale, logCubic, boardFeet, targetThickness, lumberWeight];
