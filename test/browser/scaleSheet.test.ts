@@ -4,7 +4,7 @@ import { PaneOnPage } from "./support/pane";
 import { put, read } from "./support/sheet";
 
 /** Sheets that hold logs and boards, and cells enough to see all of them. */
-const SHEETS = ["Logs", "Rules", "Working", "Boards", "Sawing", "Sources and cautions"];
+const SHEETS = ["Logs", "Card", "Rules", "Working", "Boards", "Sawing", "Sources and cautions"];
 
 describe("the scale sheet and the boards, on the page", () => {
   let opened: OpenPage;
@@ -53,13 +53,83 @@ describe("the scale sheet and the boards, on the page", () => {
     expect(await cell("Logs!A2")).toBe("10 logs, 871 bf net by Doyle");
   });
 
-  it("say so where the summary knows fewer conventions than the table", async () => {
+  const sumOf = (cells: readonly (readonly unknown[])[]) =>
+    cells.flat().reduce<number>((sum, one) => sum + (typeof one === "number" ? one : 0), 0);
+
+  it("add up by species, and side by side with other rules, to what the rows say, whatever the conventions", async () => {
     const { page } = opened;
-    expect(await cell("Logs!T3")).toBe("");
-    await put(page, "Logs!F5", [[8]]);
-    expect(await cell("Logs!T3")).toMatch(/^Check: this summary .* The table sums to \d+ bf net\.$/);
-    await put(page, "Logs!F5", [[""]]);
-    expect(await cell("Logs!T3")).toBe("");
+    // rule, whole inches, rounding, longest length
+    const practices = [
+      ["Doyle", "Half down", "As the rule does", 8],
+      ["Doyle", "None", "None", 8],
+      ["International 1/4", "Always down", "As the rule does", 8],
+      ["Vermont", "Half up", "As the rule does", ""],
+      ["Vermont", "None", "None", 10],
+    ];
+    for (const practice of practices) {
+      await put(page, "Logs!C5:F5", [practice]);
+      const sum = sumOf(await read(page, "Logs!M10:M19"));
+      const summary = await read(page, "Logs!T6:X14");
+      expect(summary.find(([species]) => species === "All species")?.[3], practice.join()).toBeCloseTo(sum, 6);
+      const [heads, ...rows] = await read(page, "Rules!B41:O51");
+      const column = heads?.indexOf(`${practice[0]} bf`) ?? -1;
+      expect(sumOf(rows.map((row) => [row[column]])), practice.join()).toBeCloseTo(sum, 6);
+    }
+    await put(page, "Logs!C5:F5", [["Doyle", "Half down", "As the rule does", ""]]);
+  });
+
+  it("scale by the buyer's own card, once it is pasted on its sheet and named as the rule", async () => {
+    const { page } = opened;
+    expect(await cell("Card!A2")).toMatch(/^No card yet/);
+    await put(page, "Card!B7:D7", [[8, 12, 16]]);
+    await put(page, "Card!A8:D11", [
+      [10, 20, 30, 40],
+      [12, 30, 45, 60],
+      [14, 50, 75, 100],
+      [18, 90, 135, 180],
+    ]);
+    await put(page, "Logs!C5", [["Buyer's card"]]);
+    expect(await cell("Card!A2")).toMatch(/12 figures.*The sheet Logs scales by this card/);
+    expect(await cell("Logs!M10")).toBe(100); // 14 in by 16 ft
+    expect(await cell("Logs!M12")).toBe(95); // 16 in lies half way to 18, so the lower row: 100, less 5 percent
+    const sum = sumOf(await read(page, "Logs!M10:M19"));
+    expect(await cell("Logs!A2")).toBe(`10 logs, ${sum} bf net by Buyer's card`);
+    const summary = await read(page, "Logs!T6:X14");
+    expect(summary.find(([species]) => species === "All species")?.[3]).toBe(sum);
+    expect(await errors()).toEqual([]);
+    expect((await read(page, "Working!A7:A9")).flat().join()).toContain("card at");
+    const pane = new PaneOnPage(page);
+    await pane.go("Scale logs");
+    await pane.untilItSays(new RegExp(`Sheet: ${sum} bf net by Buyer's card, 10 logs`));
+    await put(page, "Logs!C5", [["Doyle"]]);
+    await put(page, "Card!A7:D11", [
+      ["Diameter in, by length in ft", "", "", ""],
+      ["", "", "", ""],
+      ["", "", "", ""],
+      ["", "", "", ""],
+      ["", "", "", ""],
+    ]);
+    expect(await cell("Logs!A2")).toBe("10 logs, 871 bf net by Doyle");
+  });
+
+  it("set down whichever function is chosen, step by step", async () => {
+    const { page } = opened;
+    const last = async () => {
+      const steps = (await read(page, "Working!A7:D60")).filter(([step]) => step !== "" && step !== null);
+      return steps.at(-1);
+    };
+    expect((await last())?.[2]).toBe(await cell("Logs!M10"));
+    await put(page, "Working!B4", [["LOGCUBIC"]]);
+    expect((await last())?.[3]).toBe("ft3");
+    await put(page, "Working!B4", [["BOARDFEET"]]);
+    expect((await last())?.slice(2)).toEqual([8, "bf"]); // 1 x 8 in x 12 ft
+    await put(page, "Working!B4", [["TARGETTHICKNESS"]]);
+    // (0.75 + 0.125) / (1 - 0.045) + 0.03
+    expect((await last())?.[2]).toBeCloseTo(0.94623, 5);
+    await put(page, "Working!B4", [["LUMBERWEIGHT"]]);
+    expect((await last())?.[3]).toBe("lb");
+    expect(await errors()).toEqual([]);
+    await put(page, "Working!B4", [["LOGSCALE"]]);
   });
 
   it("ask about 0.15 typed for 15 percent, and about a thickness that became a date", async () => {
