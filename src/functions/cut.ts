@@ -15,6 +15,8 @@ export enum CutSamplingName {
   strip = "Strip",
   /** Every tree of the tract; the size is its acres */
   all = "All",
+  /** Thick trees by the gauge, thin ones on a fixed plot; the size is two columns, least DBH and size */
+  nested = "Point and fixed",
 }
 
 /**
@@ -35,10 +37,12 @@ export enum CutUnits {
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param take Whether the tree is to be cut: Yes or No. Blank: No.
  * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
- * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param method How trees were picked: "Point", "Fixed", "Strip", "All" or "Point and fixed".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [volume] Volume of each tree, in any one unit such as board feet. Left out: no volume.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
+ * @param [stratum] Stratum of each plot, beside the plot list: names or numbers. Left out: no strata.
+ * @param [strata] Every stratum and its size: two columns, name and acres (ha). Left out: no strata.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns A table: before, cut and leave by trees, basal area, mean diameter, volume and share.
  */
@@ -51,7 +55,11 @@ export function cutSummary(
   size: any[][],
   volume?: any[][],
   count?: any[][],
+  stratum?: any[][],
+  strata?: any[][],
   units?: CutUnits,
 ): any[][] {
-  return answered(() => cutTable({ plot, dbh, take, plots, method, size, volume, count }, unitSystem(units)));
+  return answered(() =>
+    cutTable({ plot, dbh, take, plots, method, size, volume, count, stratum, strata }, unitSystem(units)),
+  );
 }

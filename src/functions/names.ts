@@ -90,6 +90,14 @@ export const functionNames = [
   "COUNTMEASURE",
   "STANDDENSITY",
   "CUTSUMMARY",
+  "CUTBYCLASS",
+  "CUTBYSPECIES",
+  "DENSITYSUMMARY",
+  "IMPORTANCEVALUE",
+  "LOREYSHEIGHT",
+  "SYSTEMATICMARGIN",
+  "DOUBLESAMPLE",
+  "CHECKCRUISE",
 ] as const;
 
 export type FunctionName = (typeof functionNames)[number];

@@ -2,8 +2,11 @@ import * as boards from "./boards";
 import * as bucking from "./bucking";
 import * as count from "./count";
 import * as cut from "./cut";
+import * as cutParts from "./cutParts";
 import * as cutLists from "./cutLists";
 import * as density from "./density";
+import * as describe from "./describe";
+import * as designs from "./designs";
 import * as harvest from "./harvest";
 import * as logMeasures from "./logMeasures";
 import * as logs from "./logs";
@@ -53,6 +56,9 @@ const shells = [
   count,
   density,
   cut,
+  cutParts,
+  describe,
+  designs,
 ];
 
 for (const shell of shells) {

@@ -1,10 +1,11 @@
 import { chosen, textOf } from "../core/basis/choices";
+import { InvalidInput } from "../core/basis/problem";
 import { acres as inAcres, inches } from "../core/basis/units";
 import { samplingMethods } from "../core/cruise/methods";
 import { quadraticMeanDiameter } from "../core/cruise/quadraticMeanDiameter";
 import { tractTotal as totalOfTract } from "../core/cruise/tractTotal";
 import { answered, eachCell } from "./shell/answers";
-import { diametersAndWeights, widthOfClass } from "./shell/diameters";
+import { classesBy, diametersAndWeights } from "./shell/diameters";
 import { asCells, measured, oneNumber, optionalNumber } from "./shell/readings";
 import {
   classesTable,
@@ -32,6 +33,19 @@ export enum SamplingMethodName {
   strip = "Strip",
   /** Every tree of the tract; the size is its acres */
   all = "All",
+  /** Thick trees by the gauge, thin ones on a fixed plot; the size is two columns, least DBH and size */
+  nested = "Point and fixed",
+}
+
+/**
+ * Where the limits of diameter classes lie.
+ * @customenum {string}
+ */
+export enum ClassRuleName {
+  /** Multiples of the width in the middle: the 2-inch class 12 holds 11.0 to under 13.0 */
+  middle = "Middle",
+  /** Multiples of the width at the edges: 16.0 to under 18.0 is called 17 */
+  edge = "Edge",
 }
 
 /**
@@ -49,7 +63,7 @@ export enum StandUnits {
  * Trees per acre that each tallied tree stands for on its plot.
  * @customfunction TREESPERACRE
  * @param dbh Diameter at breast height, in inches (cm).
- * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param method How trees were picked: "Point", "Fixed", "Strip", "All" or "Point and fixed".
  * @param size Basal area factor in square feet per acre (m2 per ha) for points, or acres (ha) of the plot, strip or tract.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns Trees per acre (per ha), in the shape that was given.
@@ -58,6 +72,8 @@ export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any
   return answered(() => {
     const system = unitSystem(units);
     const picked = chosen("Method", method, samplingMethods);
+    if (picked.thinTrees)
+      throw new InvalidInput("One tree is picked by the gauge or on the fixed plot. Say Point or Fixed for it.");
     const sized = sizeOf(picked, system);
     const tag = (value: number) => inches(value / system.diameter.perOurs);
     const tree = {
@@ -74,11 +90,15 @@ export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any
  * @param plot Plot of each tallied tree: name or number.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
- * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param method How trees were picked: "Point", "Fixed", "Strip", "All" or "Point and fixed".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [volume] Volume of each tree, in any one unit such as board feet. Left out: no volume.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
  * @param [confidence_pct] Confidence of the margins, in percent. Left out: 95.
+ * @param [stratum] Stratum of each plot, beside the plot list: names or numbers. Left out: no strata.
+ * @param [strata] Every stratum and its size: two columns, name and acres (ha). Left out: no strata.
+ * @param [cluster] Cluster of each plot, beside the plot list, where plots were taken in groups: names or numbers. Left out: no clusters.
+ * @param [population] How many plots would cover the tract, for fixed plots only: number of plots. Left out: no limit.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns A table: measure, value, margin, margin in percent, low and high.
  */
@@ -91,12 +111,31 @@ export function standSummary(
   volume?: any[][],
   count?: any[][],
   confidence_pct?: any,
+  stratum?: any[][],
+  strata?: any[][],
+  cluster?: any[][],
+  population?: any,
   units?: StandUnits,
 ): any[][] {
   return answered(() => {
     const system = unitSystem(units);
     return summaryTable(
-      readTally({ plot, dbh, plots, method, size, volume, count }, system),
+      readTally(
+        {
+          plot,
+          dbh,
+          plots,
+          method,
+          size,
+          volume,
+          count,
+          stratum,
+          strata,
+          cluster,
+          population,
+        },
+        system,
+      ),
       confidenceOf(confidence_pct),
       system,
     );
@@ -110,10 +149,13 @@ export function standSummary(
  * @param species Species of each tree: your own code or name.
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
- * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param method How trees were picked: "Point", "Fixed", "Strip", "All" or "Point and fixed".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
- * @param [class_width] Width of a diameter class, in inches (cm); a 2-inch class 12 holds 11.0 to under 13.0. Left out: 2 in (5 cm).
+ * @param [class_width] Width of a diameter class, in inches (cm). Left out: 2 in (5 cm).
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
+ * @param [class_rule] "Middle": a 2-inch class 12 holds 11.0 to under 13.0; "Edge": class 17 holds 16.0 to under 18.0. Left out: Middle.
+ * @param [stratum] Stratum of each plot, beside the plot list: names or numbers. Left out: no strata.
+ * @param [strata] Every stratum and its size: two columns, name and acres (ha). Left out: no strata.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns A table: diameter class by species, with totals.
  */
@@ -126,12 +168,15 @@ export function standTable(
   size: any[][],
   class_width?: any,
   count?: any[][],
+  class_rule?: ClassRuleName,
+  stratum?: any[][],
+  strata?: any[][],
   units?: StandUnits,
 ): any[][] {
   return answered(() => {
     const system = unitSystem(units);
-    const tally = readTally({ plot, species, dbh, plots, method, size, count }, system);
-    return classesTable(tally, "trees", widthOfClass(class_width, system), system);
+    const tally = readTally({ plot, species, dbh, plots, method, size, count, stratum, strata }, system);
+    return classesTable(tally, "trees", classesBy(class_width, class_rule, system), system);
   });
 }
 
@@ -143,10 +188,13 @@ export function standTable(
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet.
  * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
- * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param method How trees were picked: "Point", "Fixed", "Strip", "All" or "Point and fixed".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
- * @param [class_width] Width of a diameter class, in inches (cm); a 2-inch class 12 holds 11.0 to under 13.0. Left out: 2 in (5 cm).
+ * @param [class_width] Width of a diameter class, in inches (cm). Left out: 2 in (5 cm).
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
+ * @param [class_rule] "Middle": a 2-inch class 12 holds 11.0 to under 13.0; "Edge": class 17 holds 16.0 to under 18.0. Left out: Middle.
+ * @param [stratum] Stratum of each plot, beside the plot list: names or numbers. Left out: no strata.
+ * @param [strata] Every stratum and its size: two columns, name and acres (ha). Left out: no strata.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns A table: diameter class by species, with totals.
  */
@@ -160,12 +208,29 @@ export function stockTable(
   size: any[][],
   class_width?: any,
   count?: any[][],
+  class_rule?: ClassRuleName,
+  stratum?: any[][],
+  strata?: any[][],
   units?: StandUnits,
 ): any[][] {
   return answered(() => {
     const system = unitSystem(units);
-    const tally = readTally({ plot, species, dbh, volume, plots, method, size, count }, system);
-    return classesTable(tally, "volume", widthOfClass(class_width, system), system);
+    const tally = readTally(
+      {
+        plot,
+        species,
+        dbh,
+        volume,
+        plots,
+        method,
+        size,
+        count,
+        stratum,
+        strata,
+      },
+      system,
+    );
+    return classesTable(tally, "volume", classesBy(class_width, class_rule, system), system);
   });
 }
 
@@ -177,10 +242,14 @@ export function stockTable(
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet; blank for none.
  * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
- * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param method How trees were picked: "Point", "Fixed", "Strip", "All" or "Point and fixed".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
  * @param [confidence_pct] Confidence of the margins, in percent. Left out: 95.
+ * @param [stratum] Stratum of each plot, beside the plot list: names or numbers. Left out: no strata.
+ * @param [strata] Every stratum and its size: two columns, name and acres (ha). Left out: no strata.
+ * @param [cluster] Cluster of each plot, beside the plot list, where plots were taken in groups: names or numbers. Left out: no clusters.
+ * @param [population] How many plots would cover the tract, for fixed plots only: number of plots. Left out: no limit.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns A table: species, trees, basal area, mean diameter, volume, share and margin; all species in the last row.
  */
@@ -194,11 +263,31 @@ export function speciesTable(
   size: any[][],
   count?: any[][],
   confidence_pct?: any,
+  stratum?: any[][],
+  strata?: any[][],
+  cluster?: any[][],
+  population?: any,
   units?: StandUnits,
 ): any[][] {
   return answered(() => {
     const system = unitSystem(units);
-    const tally = readTally({ plot, species, dbh, volume, plots, method, size, count }, system);
+    const tally = readTally(
+      {
+        plot,
+        species,
+        dbh,
+        volume,
+        plots,
+        method,
+        size,
+        count,
+        stratum,
+        strata,
+        cluster,
+        population,
+      },
+      system,
+    );
     return tableOfSpecies(tally, confidenceOf(confidence_pct), system);
   });
 }
@@ -210,7 +299,7 @@ export function speciesTable(
  * @param dbh Diameter at breast height of each tree, in inches (cm).
  * @param volume Volume of each tree, in any one unit such as board feet; blank for none.
  * @param plots Every plot that was visited, those without trees too: names, or numbers other than 0.
- * @param method How trees were picked: "Point", "Fixed", "Strip" or "All".
+ * @param method How trees were picked: "Point", "Fixed", "Strip", "All" or "Point and fixed".
  * @param size Basal area factor in square feet per acre (m2 per ha), or acres (ha) of a plot, strip or tract. One value, one for each plot, or two columns: least DBH and size of nested plots.
  * @param [count] Trees that each row stands for: number of trees. Blank or left out: 1.
  * @param [units] "imperial" or "metric". Left out: imperial.
@@ -295,5 +384,14 @@ export function checkTrees(
   dbh_min?: any,
   dbh_max?: any,
 ): any[][] {
-  return treeChecks({ plot, species, dbh, logs, plots, speciesList: species_list, dbhMin: dbh_min, dbhMax: dbh_max });
+  return treeChecks({
+    plot,
+    species,
+    dbh,
+    logs,
+    plots,
+    speciesList: species_list,
+    dbhMin: dbh_min,
+    dbhMax: dbh_max,
+  });
 }

@@ -41,7 +41,19 @@ describe("a size beside the plot list", () => {
 
   it("is the same stand in metric", () => {
     const given = [column([1, 2]), column([35.56, 35.56]), column([1, 2])] as const;
-    const table = standSummary(...given, point, column([2, 4]), undefined, undefined, undefined, StandUnits.metric);
+    const table = standSummary(
+      ...given,
+      point,
+      column([2, 4]),
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      StandUnits.metric,
+    );
     expect(valueOf(table, 2)).toBeCloseTo(3, 9);
   });
 

@@ -39,7 +39,10 @@ describe("STANDSUMMARY", () => {
     const table = standSummary([[1], [1]], [[12], [14]], [[1]], point, [[10]]);
     expect(table[2]?.[1]).toBeCloseTo(20, 9);
     for (const cell of table[2]?.slice(2) ?? []) {
-      expect(cell).toMatchObject({ code: "#N/A", message: "A margin of error needs at least 2 plots. You have 1." });
+      expect(cell).toMatchObject({
+        code: "#N/A",
+        message: "A margin of error needs at least 2 plots. You have 1.",
+      });
     }
   });
 
@@ -53,7 +56,21 @@ describe("STANDSUMMARY", () => {
     const imperial = standSummary(plot, dbh, plots, point, [[10]], volume);
     const cm = dbh.map(([one]) => [(one as number) * 2.54]);
     const factor = 10 * 0.2295684113865932; // ft2/ac to m2/ha
-    const metric = standSummary(plot, cm, plots, point, [[factor]], volume, undefined, undefined, StandUnits.metric);
+    const metric = standSummary(
+      plot,
+      cm,
+      plots,
+      point,
+      [[factor]],
+      volume,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      StandUnits.metric,
+    );
     const ha = 2.4710538146716536; // acres
     for (const [row, by] of [
       [1, ha],

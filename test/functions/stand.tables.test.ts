@@ -18,8 +18,18 @@ describe("STANDTABLE and STOCKTABLE", () => {
   const stock = stockTable(plot, species, dbh, volume, plots, point, [[10]], 2);
 
   it("have the classes down, the species by name across and totals both ways", () => {
-    expect(trees[0]).toEqual(["Trees per ac by DBH class in", "RO", "wo", "All species"]);
-    expect(stock[0]).toEqual(["Volume per ac by DBH class in", "RO", "wo", "All species"]);
+    expect(trees[0]).toEqual([
+      "Trees per ac by DBH class in; class 12 is 11 to under 13 in",
+      "RO",
+      "wo",
+      "All species",
+    ]);
+    expect(stock[0]).toEqual([
+      "Volume per ac by DBH class in; class 12 is 11 to under 13 in",
+      "RO",
+      "wo",
+      "All species",
+    ]);
     expect(trees.slice(1).map(([name]) => name as unknown)).toEqual([10, 12, 14, 16, 18, 20, 22, 24, "All classes"]);
   });
 
@@ -39,8 +49,25 @@ describe("STANDTABLE and STOCKTABLE", () => {
         .slice(1, -1)
         .map(([name]) => name as unknown),
     ).toEqual([10, 20]);
-    const metric = standTable([[1]], [["ro"]], [[27.5]], [[1]], point, [[4]], undefined, undefined, StandUnits.metric);
-    expect(metric.map(([name]) => name as unknown)).toEqual(["Trees per ha by DBH class cm", 30, "All classes"]);
+    const metric = standTable(
+      [[1]],
+      [["ro"]],
+      [[27.5]],
+      [[1]],
+      point,
+      [[4]],
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      StandUnits.metric,
+    );
+    expect(metric.map(([name]) => name as unknown)).toEqual([
+      "Trees per ha by DBH class cm; class 30 is 27.5 to under 32.5 cm",
+      30,
+      "All classes",
+    ]);
     expect(errorOf(() => standTable(plot, species, dbh, plots, point, [[10]], 100))?.message).toBe(
       "Class width should be between 0.5 and 20 in. You have 100. Missing a decimal point?",
     );
@@ -49,7 +76,7 @@ describe("STANDTABLE and STOCKTABLE", () => {
   it("keep trees without a species, in the last column", () => {
     const table = standTable([[1], [1]], [[""], ["wo"]], [[12], [12]], [[1]], fixed, [[0.1]]);
     expect(table).toEqual([
-      ["Trees per ac by DBH class in", "wo", "(blank)", "All species"],
+      ["Trees per ac by DBH class in; class 12 is 11 to under 13 in", "wo", "(blank)", "All species"],
       [12, 10, 10, 20],
       ["All classes", 10, 10, 20],
     ]);
@@ -57,7 +84,7 @@ describe("STANDTABLE and STOCKTABLE", () => {
 
   it("say that there are no trees yet", () => {
     expect(standTable([[""]], [[""]], [[""]], plots, point, [[10]])).toEqual([
-      ["Trees per ac by DBH class in", "All species"],
+      ["Trees per ac by DBH class in; class 12 is 11 to under 13 in", "All species"],
       ["No trees yet", ""],
     ]);
   });

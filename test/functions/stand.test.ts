@@ -28,7 +28,7 @@ describe("TREESPERACRE", () => {
   it("names the methods when it is given another", () => {
     expect(errorOf(() => treesPerAcre([[14]], "Circle" as SamplingMethodName, [[10]]))).toMatchObject({
       code: "#VALUE!",
-      message: 'Method should be one of: Point, Fixed, Strip, All. You have "Circle".',
+      message: 'Method should be one of: Point, Fixed, Strip, All, Point and fixed. You have "Circle".',
     });
   });
 });
@@ -42,7 +42,10 @@ describe("QMD", () => {
   });
 
   it("has nothing to work on without trees", () => {
-    expect(errorOf(() => qmd([[""]]))).toMatchObject({ code: "#N/A", message: "Nothing to work on yet." });
+    expect(errorOf(() => qmd([[""]]))).toMatchObject({
+      code: "#N/A",
+      message: "Nothing to work on yet.",
+    });
     expect(errorOf(() => qmd([[12], [143]]))?.message).toContain("Row 2: DBH should be between 1 and 80 in.");
   });
 });
@@ -57,6 +60,8 @@ describe("TRACTTOTAL", () => {
     expect(errorOf(() => tractTotal(8071, 1779, ""))?.message).toBe(
       "Acres needs a number in ac (ha), but the cell is blank.",
     );
-    expect(errorOf(() => tractTotal(8071, -1, 32))).toMatchObject({ code: "#VALUE!" });
+    expect(errorOf(() => tractTotal(8071, -1, 32))).toMatchObject({
+      code: "#VALUE!",
+    });
   });
 });

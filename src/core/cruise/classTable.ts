@@ -1,10 +1,10 @@
 import { inches } from "../basis/units";
-import { plotWeights, type Cruise } from "./cruise";
-import { diameterClass } from "./diameterClass";
+import { designOf, type Cruise } from "./cruise";
+import { classesInTheMiddle, type ClassRule } from "./classRules";
 
 /** Amounts per acre by diameter class and species; classes without trees between the others are kept. */
 export interface ClassTable {
-  /** Numbers of the classes, from the thinnest to the thickest; times the width they are the midpoints. */
+  /** Numbers of the classes, from the thinnest to the thickest. */
   readonly classes: readonly number[];
   /** amounts[class][species] */
   readonly amounts: readonly (readonly number[])[];
@@ -25,15 +25,16 @@ export function classTable(
   speciesCount: number,
   width: number,
   amount: Amount,
+  rule: ClassRule = classesInTheMiddle,
 ): ClassTable {
   const { method, size, plots, plot, dbh, count, volume } = cruise;
-  const weight = plotWeights(cruise);
+  const { weight } = designOf(cruise);
   const weights = weight ? weight.reduce((sum, one) => sum + one, 0) : plots;
   const lines = dbh.length;
   const numbers = new Int32Array(lines);
   let [first, last] = [Infinity, -Infinity];
   for (let line = 0; line < lines; line += 1) {
-    const number = diameterClass(dbh[line] as number, width);
+    const number = rule.numberOf(dbh[line] as number, width);
     numbers[line] = number;
     if (number < first) first = number;
     if (number > last) last = number;

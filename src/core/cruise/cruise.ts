@@ -1,4 +1,5 @@
 import { InvalidInput } from "../basis/problem";
+import { evenPlots, plotsByArea, type PlotDesign } from "./plotDesign";
 import type { PlotSizes } from "./plotSizes";
 import type { SamplingMethod } from "./samplingMethod";
 
@@ -19,10 +20,19 @@ export interface Cruise {
   readonly count: ArrayLike<number>;
   /** Volume of one tree of the line, in whatever unit the cruiser uses. Left out when none was measured. */
   readonly volume?: ArrayLike<number>;
+  /** How the plots were drawn. Left out: by chance or on a grid over the whole tract. */
+  readonly design?: PlotDesign;
+}
+
+/** The design that every mean and margin of a cruise goes by. */
+export function designOf(cruise: Cruise): PlotDesign {
+  if (cruise.design) return cruise.design;
+  const weight = plotWeights(cruise);
+  return weight ? plotsByArea(weight) : evenPlots(cruise.plots);
 }
 
 /**
- * What each plot weighs in the mean of the stand; undefined where all weigh the same.
+ * What each plot weighs by its own size; undefined where all weigh the same.
  * @throws InvalidInput when plots weigh by their area and it is not one for each plot
  */
 export function plotWeights({ method, size, plots }: Cruise): Float64Array | undefined {

@@ -12,7 +12,7 @@ export const sources: readonly Source[] = [
 ];
 
 /** Far below any tape's reading, far above the rounding of a converted centimetre. */
-const ROUNDING = 1e-9;
+export const ROUNDING = 1e-9;
 
 /**
  * The number of the diameter class that holds a tree; the class is named by its midpoint, its number times the width.

@@ -1,6 +1,6 @@
 import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
-import { mean } from "../basis/statistics";
+import { weightedMean } from "../basis/statistics";
 import type { PlotTotals } from "./plotTotals";
 
 /** What a species is to the stand, each part in percent of all species. */
@@ -35,7 +35,7 @@ export const sources: readonly Source[] = [
  *
  *     IV = 100 f / sum(f) + 100 T / sum(T) + 100 G / sum(G)
  *
- *     f     share of the plots on which the species stands
+ *     f     share of the plots on which the species stands, each plot by what it weighs
  *     T, G  its trees and its basal area on an acre     [1/ac, ft2/ac]
  *
  * In a point sample the frequency goes with the gauge and with the size of the trees, so that values from different
@@ -47,16 +47,27 @@ export const sources: readonly Source[] = [
  * [1] Sewanee teaching pages on importance values
  */
 export function importanceValues(species: readonly PlotTotals[]): Importance[] {
-  const frequency = sharesOf(species.map(({ tally }) => tally.filter((trees) => trees > 0).length));
-  const density = sharesOf(species.map(({ trees }) => mean(trees)));
-  const dominance = sharesOf(species.map(({ basalArea }) => mean(basalArea)));
+  const mean = (one: PlotTotals, values: ArrayLike<number>) => weightedMean(values, one.design.weight);
+  const frequency = sharesOf(
+    species.map((one) =>
+      mean(
+        one,
+        one.tally.map((trees) => (trees > 0 ? 1 : 0)),
+      ),
+    ),
+  );
+  const density = sharesOf(species.map((one) => mean(one, one.trees)));
+  const dominance = sharesOf(species.map((one) => mean(one, one.basalArea)));
   return species.map((_, one) => {
     const parts = {
       frequency: frequency[one] as number,
       density: density[one] as number,
       dominance: dominance[one] as number,
     };
-    return { ...parts, value: parts.frequency + parts.density + parts.dominance };
+    return {
+      ...parts,
+      value: parts.frequency + parts.density + parts.dominance,
+    };
   });
 }
 

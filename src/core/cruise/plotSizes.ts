@@ -1,7 +1,9 @@
 import { InvalidInput } from "../basis/problem";
 import { shown } from "../basis/require";
+import { inches, squareFeetPerAcre } from "../basis/units";
 import type { Source } from "../basis/source";
-import type { SampleSize } from "./samplingMethod";
+import { basalArea } from "../tree/basalArea";
+import type { SampleSize, SamplingMethod } from "./samplingMethod";
 
 /** The basal area factor, or the plot size, under which each tree of a cruise was tallied. */
 export interface PlotSizes {
@@ -38,7 +40,11 @@ export const sources: readonly Source[] = [
 ];
 
 /** One size on every plot. */
-export const sameSize = (size: SampleSize): PlotSizes => ({ ofTree: () => size, ofPlot: () => size, leastDbh: 0 });
+export const sameSize = (size: SampleSize): PlotSizes => ({
+  ofTree: () => size,
+  ofPlot: () => size,
+  leastDbh: 0,
+});
 
 /**
  * A size for each plot, in the order of the plots. A half sweep at the edge of a stand has twice the basal area
@@ -64,5 +70,26 @@ export function sizeByDiameter(steps: readonly SizeStep[]): PlotSizes {
     },
     ofPlot: () => undefined,
     leastDbh: thickFirst.at(-1)?.leastDbh ?? 0,
+  };
+}
+
+/**
+ * Nested plots whose thin trees are picked another way than the thick ones: the thickest step is the factor of the
+ * gauge, the steps below it are plots of fixed size.
+ *
+ * Under a gauge a tree stands for BAF / BA trees. The factor BA TF makes that TF, the tree factor of the fixed plot,
+ * so one sum over the tally does for both.
+ */
+export function sizeByBreakpoint(steps: readonly SizeStep[], thinTrees: SamplingMethod): PlotSizes {
+  const sizes = sizeByDiameter(steps);
+  const breakpoint = Math.max(...steps.map(({ leastDbh }) => leastDbh));
+  return {
+    ...sizes,
+    ofTree(plot, dbh) {
+      const size = sizes.ofTree(plot, dbh);
+      if (dbh >= breakpoint) return size;
+      const diameter = inches(dbh);
+      return squareFeetPerAcre(basalArea(diameter) * thinTrees.treesPerAcre(diameter, size));
+    },
   };
 }

@@ -1,6 +1,7 @@
 import type { Inches } from "../basis/units";
 import { basalArea } from "../tree/basalArea";
-import { plotWeights, type Cruise } from "./cruise";
+import { designOf, type Cruise } from "./cruise";
+import type { PlotDesign } from "./plotDesign";
 
 /** What each plot says an acre holds, one entry a plot, in the order of the plot list; a plot without trees says 0. */
 export interface PlotTotals {
@@ -12,8 +13,8 @@ export interface PlotTotals {
   readonly basalArea: Float64Array;
   /** In the unit of the tree volumes, per acre. */
   readonly volume?: Float64Array;
-  /** What each plot weighs in a mean; left out where all weigh the same. */
-  readonly weight?: Float64Array;
+  /** How the plots were drawn: what each weighs in a mean, and how unsure that mean is. */
+  readonly design: PlotDesign;
 }
 
 /**
@@ -54,7 +55,7 @@ export function partTotals(cruise: Cruise, part: ArrayLike<number> | undefined, 
     areas[at] = (areas[at] as number) + standsFor * basalArea(diameter);
     if (volume) volumes[at] = (volumes[at] as number) + standsFor * (volume[line] as number);
   }
-  const weight = plotWeights(cruise);
+  const design = designOf(cruise);
   return Array.from({ length: parts }, (_, one) => {
     const its = (totals: Float64Array) => totals.subarray(one * plots, (one + 1) * plots);
     return {
@@ -62,7 +63,7 @@ export function partTotals(cruise: Cruise, part: ArrayLike<number> | undefined, 
       trees: its(trees),
       basalArea: its(areas),
       ...(volume && { volume: its(volumes) }),
-      ...(weight && { weight }),
+      design,
     };
   });
 }
@@ -81,6 +82,8 @@ export function wholeOf(parts: readonly PlotTotals[]): PlotTotals {
     tally: added(parts.map(({ tally }) => tally)),
     trees: added(parts.map(({ trees }) => trees)),
     basalArea: added(parts.map(({ basalArea }) => basalArea)),
-    ...(first.volume && { volume: added(parts.map(({ volume }) => volume as Float64Array)) }),
+    ...(first.volume && {
+      volume: added(parts.map(({ volume }) => volume as Float64Array)),
+    }),
   };
 }

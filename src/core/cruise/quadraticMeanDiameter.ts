@@ -1,11 +1,10 @@
 import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
-import { products, studentT, weightedMean } from "../basis/statistics";
+import { studentT, weightedMean } from "../basis/statistics";
 import { inches, type Inches, type Percent } from "../basis/units";
 import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER } from "../basis/circle";
 import { withMargin, type Estimate } from "./estimate";
 import type { PlotTotals } from "./plotTotals";
-import { ratioOfMeans } from "./ratioOfMeans";
 import { requireTwoPlots } from "./requireTwoPlots";
 
 export const sources: readonly Source[] = [
@@ -44,7 +43,7 @@ export function quadraticMeanDiameter(dbh: ArrayLike<number>, weight: ArrayLike<
 }
 
 /** Quadratic mean diameter of a stand, from its plots; undefined while there are no trees. */
-export function quadraticMeanDiameterOf({ trees, basalArea, weight }: PlotTotals): Inches | undefined {
+export function quadraticMeanDiameterOf({ trees, basalArea, design: { weight } }: PlotTotals): Inches | undefined {
   const perAcre = weightedMean(trees, weight);
   return perAcre > 0
     ? inches(Math.sqrt(weightedMean(basalArea, weight) / perAcre / SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER))
@@ -53,30 +52,29 @@ export function quadraticMeanDiameterOf({ trees, basalArea, weight }: PlotTotals
 
 /**
  * Quadratic mean diameter of a stand with a margin of error from its plots. It is the root of a ratio of two means,
- * basal area over trees, which rise and fall together; so its error is that of a ratio estimate, carried through
- * the root by its slope (delta method).
+ * basal area over trees, which rise and fall together; so its error is that of the residuals of that ratio under the
+ * design of the plots, carried through the root by its slope (delta method).
  *
  *     R = G / T     m = t Dq s_R / (2 R)
  *
  *     G, T      mean basal area [ft2/ac] and mean trees [1/ac] of the plots
- *     R, s_R    mean basal area of a tree and its standard error   [ft2]
+ *     R, s_R    mean basal area of a tree and its standard error: that of the mean of g - R t, over T   [ft2]
  *     Dq, m     quadratic mean diameter and its margin of error    [in]
- *     t         two-sided Student's t for n - 1 degrees of freedom, n plots
+ *     t         two-sided Student's t for the degrees of freedom of the design
  *
  * An approximation that is good once there are a dozen plots or so; its test holds it against the jackknife.
  *
  * @throws OutOfRange when there are fewer than 2 plots
  */
 export function estimateQuadraticMeanDiameter(totals: PlotTotals, confidence: Percent): Estimate | undefined {
-  const { trees, basalArea, weight } = totals;
+  const { trees, basalArea, design } = totals;
   requireTwoPlots(trees.length);
   const diameter = quadraticMeanDiameterOf(totals);
   if (diameter === undefined) return undefined;
-  const ratio = weight
-    ? ratioOfMeans(products(basalArea, weight), products(trees, weight))
-    : ratioOfMeans(basalArea, trees);
-  return withMargin(
-    diameter,
-    (studentT(confidence, trees.length - 1) * diameter * ratio.standardError) / (2 * ratio.value),
-  );
+  const perAcre = weightedMean(trees, design.weight);
+  const ratio = weightedMean(basalArea, design.weight) / perAcre;
+  const residuals = Float64Array.from(basalArea, (area, plot) => area - ratio * (trees[plot] as number));
+  const { standardError, degreesOfFreedom } = design.errorOf(residuals);
+  const t = degreesOfFreedom === undefined ? 0 : studentT(confidence, degreesOfFreedom);
+  return withMargin(diameter, (t * diameter * (standardError / perAcre)) / (2 * ratio));
 }

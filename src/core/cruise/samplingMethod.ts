@@ -17,6 +17,8 @@ export interface SamplingMethod extends Choice {
   readonly plotsWeigh: "equally" | "by area";
   /** True when every tree of the tract is tallied: then there is no sampling error to state. */
   readonly complete: boolean;
+  /** How trees below the breakpoint diameter are picked, where that is not this way. */
+  readonly thinTrees?: SamplingMethod;
   /**
    * Trees per acre that one tallied tree stands for on its own plot.
    * @throws InvalidInput when the diameter or the size is not a number above 0

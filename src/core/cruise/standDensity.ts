@@ -17,6 +17,8 @@ export interface DensityMeasure extends Choice {
   readonly sources: readonly Source[];
   /** What the answer counts: trees on an acre, or something that has no land in it. */
   readonly perLand: boolean;
+  /** What the number is, in a few words beside it. */
+  readonly says: string;
   of(stand: DiameterList): number;
 }
 

@@ -54,25 +54,19 @@ export function stratifiedEstimate(strata: readonly Stratum[], confidence: Perce
   for (const { name, acres, plots } of strata) {
     const called = name.slice(0, 60);
     requirePositive(`Acres of stratum ${called}`, acres);
-    if (plots.length < 2) {
-      throw new OutOfRange(
-        `A margin of error needs at least 2 plots in each stratum. You have ${plots.length} in stratum ${called}.`,
-      );
-    }
+    if (plots.length < 2) throw tooFewIn(called, plots.length);
   }
   const all = strata.reduce((sum, { acres }) => sum + acres, 0);
   let value = 0;
-  let variance = 0;
-  let perFreedom = 0;
-  for (const { acres, plots } of strata) {
+  const parts = strata.map(({ acres, plots }) => {
     const share = acres / all;
-    const own = (share ** 2 * sampleVariance(plots)) / plots.length;
     value += share * mean(plots);
-    variance += own;
-    perFreedom += own ** 2 / (plots.length - 1);
-  }
-  const standardError = Math.sqrt(variance);
-  const degreesOfFreedom = perFreedom > 0 ? variance ** 2 / perFreedom : undefined;
+    return {
+      variance: (share ** 2 * sampleVariance(plots)) / plots.length,
+      plots: plots.length,
+    };
+  });
+  const { standardError, degreesOfFreedom } = combinedError(parts);
   const t = degreesOfFreedom === undefined ? 0 : studentT(confidence, degreesOfFreedom);
   return {
     strata: strata.map(({ plots }) => estimate(plots, confidence)),
@@ -81,3 +75,23 @@ export function stratifiedEstimate(strata: readonly Stratum[], confidence: Perce
     degreesOfFreedom,
   };
 }
+
+/** What one stratum adds to the variance of the mean, its share of the acres squared included. */
+export interface StratumVariance {
+  readonly variance: number;
+  readonly plots: number;
+}
+
+/** The standard error of independent parts together, with Satterthwaite's degrees of freedom, as above. */
+export function combinedError(parts: readonly StratumVariance[]) {
+  const variance = parts.reduce((sum, part) => sum + part.variance, 0);
+  const perFreedom = parts.reduce((sum, part) => sum + part.variance ** 2 / (part.plots - 1), 0);
+  return {
+    standardError: Math.sqrt(variance),
+    degreesOfFreedom: perFreedom > 0 ? variance ** 2 / perFreedom : undefined,
+  };
+}
+
+/** A stratum of one plot has no spread that anyone could know. */
+export const tooFewIn = (stratum: string, plots: number) =>
+  new OutOfRange(`A margin of error needs at least 2 plots in each stratum. You have ${plots} in stratum ${stratum}.`);

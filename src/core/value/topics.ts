@@ -1,6 +1,7 @@
 import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
 import { sources as bafOptions } from "../cruise/bafOptions";
+import { sources as checkCruise } from "../cruise/checkCruise";
 import { sources as checkHeight } from "../cruise/checkHeight";
 import { sources as checkTree } from "../cruise/checkTree";
 import { sources as clusters } from "../cruise/clusters";
@@ -12,8 +13,10 @@ import { sources as estimate } from "../cruise/estimate";
 import { sources as gridInOutline } from "../cruise/gridInOutline";
 import { sources as gridPoints } from "../cruise/gridPoints";
 import { sources as gridSpacing } from "../cruise/gridSpacing";
+import { sources as importanceValue } from "../cruise/importanceValue";
 import { sources as limitingDistance } from "../cruise/limitingDistance";
 import { samplingMethods } from "../cruise/methods";
+import { sources as loreysHeight } from "../cruise/loreysHeight";
 import { sources as outline } from "../cruise/outline";
 import { sources as plotRadius } from "../cruise/plotRadius";
 import { sources as plotRadiusFactor } from "../cruise/plotRadiusFactor";
@@ -23,6 +26,7 @@ import { sources as plotSizes } from "../cruise/plotSizes";
 import { sources as plotsNeeded } from "../cruise/plotsNeeded";
 import { sources as quadraticMeanDiameter } from "../cruise/quadraticMeanDiameter";
 import { sources as stratified } from "../cruise/stratified";
+import { sources as successiveDifferences } from "../cruise/successiveDifferences";
 import { sources as tractTotal } from "../cruise/tractTotal";
 import { cordSources } from "../log/cordVolume";
 import { cubicFormulas } from "../log/cubic";
@@ -165,6 +169,14 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   COUNTMEASURE: [...countMeasure, ...doubleSampling],
   STANDDENSITY: sourcesOf(densityMeasures),
   CUTSUMMARY: [...expansion, ...quadraticMeanDiameter],
+  CUTBYCLASS: [...stand, ...diameterClass],
+  CUTBYSPECIES: stand,
+  DENSITYSUMMARY: [...expansion, ...sourcesOf(densityMeasures)],
+  IMPORTANCEVALUE: importanceValue,
+  LOREYSHEIGHT: loreysHeight,
+  SYSTEMATICMARGIN: successiveDifferences,
+  DOUBLESAMPLE: doubleSampling,
+  CHECKCRUISE: checkCruise,
   LOGSCALE: [...rules, ...segments, ...roundedDiameters, ...logTaper],
   LOGSCALERULES: rules,
   LOGCUBIC: sourcesOf(cubicFormulas),

@@ -1,6 +1,9 @@
+import { chosen } from "../../core/basis/choices";
+import { classesInTheMiddle, classRules } from "../../core/cruise/classRules";
 import type { DiameterList } from "../../core/cruise/standDensity";
 import { BadRows, column, numbersOf, sharedRows } from "./columns";
-import { isLeftOut, oneNumber } from "./readings";
+import { isLeftOut, oneNumber, oneText } from "./readings";
+import type { ClassesBy } from "./standTables";
 import { dbhBounds } from "./tally";
 import type { UnitSystem } from "./unitSystem";
 
@@ -38,11 +41,48 @@ export function treesByDiameter(trees: unknown, dbh: unknown, units: UnitSystem)
   return { dbh: diameters.subarray(0, kept), trees: amounts.subarray(0, kept) };
 }
 
+/** The diameter classes that are asked for; left out, the usual width with multiples of it in the middle. */
+export const classesBy = (width: unknown, rule: unknown, units: UnitSystem): ClassesBy => ({
+  width: widthOfClass(width, units),
+  rule: chosen("Class rule", oneText(rule, "Class rule", classesInTheMiddle.title), classRules),
+});
+
 /** Width of a diameter class in the user's unit; left out, the usual 2 inches or 5 cm. */
-export const widthOfClass = (given: unknown, { diameter, metric }: UnitSystem): number =>
+const widthOfClass = (given: unknown, { diameter, metric }: UnitSystem): number =>
   oneNumber(
     given,
     "Class width",
-    { unit: diameter.name, low: 0.5 * diameter.perOurs, high: 20 * diameter.perOurs },
+    {
+      unit: diameter.name,
+      low: 0.5 * diameter.perOurs,
+      high: 20 * diameter.perOurs,
+    },
     metric ? 5 : 2,
   );
+
+/** Heights, diameters and what each tree stands for, in our own units; a tree that lacks a height or a diameter is passed over. */
+export function heightsAndDiameters(height: unknown, dbh: unknown, weight: unknown, units: UnitSystem) {
+  const { distance, diameter } = units;
+  const tall = column(height, "Height");
+  const thick = column(dbh, "DBH");
+  const given = column(weight, "Trees per acre");
+  const rows = sharedRows([tall, thick, given]);
+  const bad = new BadRows();
+  const heightBounds = {
+    unit: distance.name,
+    low: distance.perOurs,
+    high: 400 * distance.perOurs,
+  };
+  const measured = numbersOf(tall, rows, heightBounds, 0, bad);
+  const across = numbersOf(thick, rows, dbhBounds(units), 0, bad, measured);
+  const stands = isLeftOut(weight)
+    ? measured.map(() => 1)
+    : numbersOf(given, rows, { unit: "", low: 0, high: 1e6 }, 0, bad, measured);
+  bad.settle();
+  const used = Array.from({ length: rows }, (_, row) => row).filter((row) => measured[row] !== 0 && across[row] !== 0);
+  return {
+    heights: used.map((row) => (measured[row] as number) / distance.perOurs),
+    diameters: used.map((row) => (across[row] as number) / diameter.perOurs),
+    trees: used.map((row) => stands[row] as number),
+  };
+}

@@ -1,7 +1,7 @@
 import { InvalidInput } from "../../core/basis/problem";
 import { acres, squareFeetPerAcre } from "../../core/basis/units";
 import { NameList } from "../../core/cruise/nameList";
-import { sameSize, sizeByDiameter, sizePerPlot, type PlotSizes } from "../../core/cruise/plotSizes";
+import { sameSize, sizeByBreakpoint, sizeByDiameter, sizePerPlot, type PlotSizes } from "../../core/cruise/plotSizes";
 import type { SampleSize, SamplingMethod } from "../../core/cruise/samplingMethod";
 import { BadRows, column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
 import { asCells, oneNumber, type Bounds } from "./readings";
@@ -52,6 +52,7 @@ export function plotSizes(
   list: PlotList,
 ): PlotSizes {
   const cells = asCells(given);
+  if (method.thinTrees) return nestedSizes(given, method, units);
   if (cells.length === 1 && cells[0]?.length === 1) {
     if (method.complete && list.cells.length > 1) {
       throw new InvalidInput(
@@ -83,7 +84,11 @@ export function sizeOf(
   const unit: Unit = kind === "area" ? units.area : units.areaPerLand;
   const ours = kind === "area" ? acres : squareFeetPerAcre;
   return {
-    bounds: { unit: unit.name, low: low * unit.perOurs, high: high * unit.perOurs },
+    bounds: {
+      unit: unit.name,
+      low: low * unit.perOurs,
+      high: high * unit.perOurs,
+    },
     tag: (value) => ours(value / unit.perOurs),
   };
 }
@@ -111,26 +116,43 @@ function besideThePlots(
   return read;
 }
 
-/** Rows of the least diameter and the size of a nested plot. */
+/**
+ * Rows of the least diameter and the size of a nested plot. Where thin trees are picked another way, the thickest row
+ * is the gauge and the others are plots.
+ */
 function nestedSizes(given: unknown, method: SamplingMethod, units: UnitSystem): PlotSizes {
   if (method.plotsWeigh !== "equally")
     throw new InvalidInput(`${method.size.what} cannot go by the diameter of the tree.`);
-  const { bounds, tag } = sizeOf(method, units);
-  const steps = asCells(given).map(([least, size]) => ({ least: column(least, "Least DBH"), size: size as unknown }));
   const bad = new BadRows("Size, row");
   const seen = new Set<number>();
-  const read = steps.flatMap(({ least, size }, row) => {
-    const step = { leastDbh: 0, size: tag(0) };
-    if (isNothing(least.at(0)) && isNothing(size)) return [];
+  const rows = asCells(given).flatMap(([least, size], row) => {
+    const read = { row, leastDbh: 0, size: size as unknown };
+    if (isNothing(least) && isNothing(size)) return [];
     bad.guard(row, () => {
-      step.leastDbh = numberAt(least, 0, { unit: units.diameter.name, low: 0, high: 1000 }, 0) / units.diameter.perOurs;
-      if (seen.has(step.leastDbh)) throw new InvalidInput("this least DBH stands there twice.");
-      seen.add(step.leastDbh);
-      step.size = tag(oneNumber(size, method.size.what, bounds));
+      read.leastDbh =
+        numberAt(column(least, "Least DBH"), 0, { unit: units.diameter.name, low: 0, high: 1000 }, 0) /
+        units.diameter.perOurs;
+      if (seen.has(read.leastDbh)) throw new InvalidInput("this least DBH stands there twice.");
+      seen.add(read.leastDbh);
     });
-    return [step];
+    return [read];
+  });
+  const { thinTrees } = method;
+  if (thinTrees && !bad.found && rows.length < 2) {
+    throw new InvalidInput(
+      "Point and fixed needs two columns of at least two rows: the least DBH and the plot size of the thin trees, and the least DBH and the basal area factor of the thick ones.",
+    );
+  }
+  const breakpoint = Math.max(...seen);
+  const steps = rows.map(({ row, leastDbh, size }) => {
+    const { bounds, tag } = sizeOf(thinTrees && leastDbh < breakpoint ? thinTrees : method, units);
+    const step = { leastDbh, size: tag(0) };
+    bad.guard(row, () => {
+      step.size = tag(oneNumber(size, (thinTrees && leastDbh < breakpoint ? thinTrees : method).size.what, bounds));
+    });
+    return step;
   });
   bad.settle();
-  if (read.length === 0) throw new InvalidInput(`${method.size.what} needs a number, but the cell is blank.`);
-  return sizeByDiameter(read);
+  if (steps.length === 0) throw new InvalidInput(`${method.size.what} needs a number, but the cell is blank.`);
+  return thinTrees ? sizeByBreakpoint(steps, thinTrees) : sizeByDiameter(steps);
 }

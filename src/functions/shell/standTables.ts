@@ -1,8 +1,10 @@
 import { shown } from "../../core/basis/require";
 import { weightedMean } from "../../core/basis/statistics";
 import { percent, type Percent } from "../../core/basis/units";
+import type { ClassRule } from "../../core/cruise/classRules";
 import { classTable, type Amount } from "../../core/cruise/classTable";
-import { estimate, type Estimate } from "../../core/cruise/estimate";
+import type { Estimate } from "../../core/cruise/estimate";
+import { estimateBy } from "../../core/cruise/plotDesign";
 import { partTotals, plotTotals, wholeOf, type PlotTotals } from "../../core/cruise/plotTotals";
 import { estimateQuadraticMeanDiameter, quadraticMeanDiameterOf } from "../../core/cruise/quadraticMeanDiameter";
 import type { SamplingMethod } from "../../core/cruise/samplingMethod";
@@ -29,8 +31,8 @@ export function summaryTable({ cruise }: Tally, confidence: Percent, units: Unit
   const perLand = units.perLand.perOurs;
   const line = (name: string, plots: ArrayLike<number>, factor: number) => [
     name,
-    ...estimated(cruise.method, weightedMean(plots, totals.weight), factor, () =>
-      estimate(plots, confidence, totals.weight),
+    ...estimated(cruise.method, weightedMean(plots, totals.design.weight), factor, () =>
+      estimateBy(totals.design, plots, confidence),
     ),
   ];
   return spilled(header, [
@@ -46,12 +48,24 @@ export function summaryTable({ cruise }: Tally, confidence: Percent, units: Unit
   ]);
 }
 
+/** Into which diameter classes trees are sorted. */
+export interface ClassesBy {
+  /** In the user's unit. */
+  readonly width: number;
+  readonly rule: ClassRule;
+}
+
+/** What a class holds, in words, for the heading over the classes. */
+export const classHeading = ({ width, rule }: ClassesBy, { diameter }: UnitSystem) =>
+  `DBH class ${diameter.name}; ${rule.says(width, diameter.name)}`;
+
 /** Trees or volume by diameter class and species, with totals both ways; species by name. */
-export function classesTable(tally: Tally, amount: Amount, width: number, units: UnitSystem): Cells {
+export function classesTable(tally: Tally, amount: Amount, by: ClassesBy, units: UnitSystem): Cells {
+  const { width, rule } = by;
   const order = speciesByName(tally.speciesNames);
   const what = amount === "trees" ? "Trees" : "Volume";
   const header = [
-    `${what} ${units.perLand.name} by DBH class ${units.diameter.name}`,
+    `${what} ${units.perLand.name} by ${classHeading(by, units)}`,
     ...order.map((kind) => tally.speciesNames[kind] as string),
     ALL_SPECIES,
   ];
@@ -62,11 +76,12 @@ export function classesTable(tally: Tally, amount: Amount, width: number, units:
     tally.speciesNames.length,
     width / units.diameter.perOurs,
     amount,
+    rule,
   );
   const rows = amounts.map((row) => order.map((kind) => (row[kind] as number) * units.perLand.perOurs));
   const columnSums = order.map((_, column) => sum(rows.map((row) => row[column] as number)));
   return spilled(header, [
-    ...rows.map((row, k) => [Number(((classes[k] as number) * width).toFixed(6)), ...row, sum(row)]),
+    ...rows.map((row, k) => [rule.midpointOf(classes[k] as number, width), ...row, sum(row)]),
     ["All classes", ...columnSums, sum(columnSums)],
   ]);
 }
@@ -81,12 +96,12 @@ export function speciesTable({ cruise, species, speciesNames }: Tally, confidenc
   const factor = byVolume ? units.perLand.perOurs : units.areaPerLand.perOurs;
   const parts = partTotals(cruise, species, speciesNames.length);
   const whole = wholeOf(parts);
-  const mean = (plots: ArrayLike<number>) => weightedMean(plots, whole.weight);
+  const mean = (plots: ArrayLike<number>) => weightedMean(plots, whole.design.weight);
   const line = (name: string, totals: PlotTotals) => [
     name,
     ...amountsOf(totals, units),
     (100 * mean(shared(totals))) / mean(shared(whole)),
-    estimated(cruise.method, undefined, factor, () => estimate(shared(totals), confidence, totals.weight))[1],
+    estimated(cruise.method, undefined, factor, () => estimateBy(totals.design, shared(totals), confidence))[1],
   ];
   const largestFirst = speciesByName(speciesNames).sort(
     (one, other) => mean(shared(parts[other] as PlotTotals)) - mean(shared(parts[one] as PlotTotals)),
@@ -122,7 +137,8 @@ export function plotsTable({ cruise, plotCells }: Tally, units: UnitSystem): Cel
 
 /** Trees, basal area, mean diameter and volume on an acre, in the user's units; no trees have no mean diameter. */
 export function amountsOf(totals: PlotTotals, units: UnitSystem): (number | undefined)[] {
-  const { trees, basalArea, volume, weight } = totals;
+  const { trees, basalArea, volume } = totals;
+  const { weight } = totals.design;
   const diameter = quadraticMeanDiameterOf(totals);
   return [
     weightedMean(trees, weight) * units.perLand.perOurs,
@@ -144,7 +160,7 @@ export const amountNames = (units: UnitSystem): string[] => [
  * Value, margin, percent, low and high; with a single plot the value stands and the others say what is lacking, and
  * with every tree tallied they say that a margin does not apply.
  */
-function estimated(
+export function estimated(
   { complete }: SamplingMethod,
   value: number | undefined,
   factor: number,
@@ -169,6 +185,9 @@ const sum = (values: readonly number[]) => values.reduce((total, one) => total +
 /** Numbers of the species in the order of their names; trees without a species come last. */
 export const speciesByName = (names: readonly string[]) =>
   names
-    .map((name, kind) => ({ kind, key: name === NO_SPECIES ? "\uffff" : name.toLowerCase() }))
+    .map((name, kind) => ({
+      kind,
+      key: name === NO_SPECIES ? "\uffff" : name.toLowerCase(),
+    }))
     .sort((one, other) => (one.key < other.key ? -1 : one.key > other.key ? 1 : 0))
     .map(({ kind }) => kind);

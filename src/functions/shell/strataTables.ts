@@ -1,17 +1,15 @@
-import { InvalidInput } from "../../core/basis/problem";
 import { acres as inAcres, percent, type Percent } from "../../core/basis/units";
 import { clusterEstimate } from "../../core/cruise/clusters";
 import type { Estimate } from "../../core/cruise/estimate";
 import { plotsByStratum, type Allocation } from "../../core/cruise/plotsByStratum";
 import { stratifiedEstimate } from "../../core/cruise/stratified";
 import { spilled } from "./answers";
-import { BadRows, column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
 import { groupedValues } from "./groups";
 import type { Cells } from "./readings";
 import { marginAt } from "./standTables";
+import { strataList } from "./strataList";
 
 const NO_PLOTS = [["No plots yet"]];
-const ACRES = { unit: "ac", low: 0.01, high: 1e6 };
 
 const cellsOf = ({ value, margin, marginPercent, low, high }: Estimate) => [value, margin, marginPercent, low, high];
 
@@ -55,7 +53,11 @@ export function clusterTable(cluster: unknown, value: unknown, at: Percent): Cel
 /** How many plots each stratum gets, so that they add up. */
 export function allocationTable(
   stratum: unknown,
-  given: { readonly acres: unknown; readonly mean: unknown; readonly variation: unknown },
+  given: {
+    readonly acres: unknown;
+    readonly mean: unknown;
+    readonly variation: unknown;
+  },
   plots: number,
   allocation: Allocation,
 ): Cells {
@@ -75,46 +77,4 @@ export function allocationTable(
     header,
     listed.map(({ name }, place) => [name, parts[place]]),
   );
-}
-
-interface ListedStratum {
-  readonly name: string;
-  readonly acres?: number;
-  readonly mean?: number;
-  readonly variation?: number;
-}
-
-const BOUNDS = {
-  acres: ["Acres", ACRES],
-  mean: ["Mean", { unit: "", low: 0, high: 1e9 }],
-  variation: ["Coefficient of variation", { unit: "%", low: 0, high: 1000 }],
-} as const;
-
-/** A list of strata and what stands beside each name; a row without a name is passed over. */
-function strataList(names: unknown, beside: Partial<Record<keyof typeof BOUNDS, unknown>>): ListedStratum[] {
-  const name = column(names, "Stratum");
-  const columns = (Object.keys(beside) as (keyof typeof BOUNDS)[]).map((key) => ({
-    key,
-    list: column(beside[key], BOUNDS[key][0]),
-  }));
-  const rows = Math.min(sharedRows([name, ...columns.map(({ list }) => list)]), filledRows(name));
-  const bad = new BadRows("Strata list, row");
-  const seen = new Set<string>();
-  const listed: ListedStratum[] = [];
-  for (let row = 0; row < rows; row += 1) {
-    const cell = name.at(row);
-    if (isNothing(cell)) continue;
-    bad.guard(row, () => {
-      const called = String(cell).trim();
-      if (seen.has(called.toLowerCase()))
-        throw new InvalidInput(`stratum "${called.slice(0, 60)}" stands there twice.`);
-      seen.add(called.toLowerCase());
-      const numbers = columns.map(({ key, list }) => [key, numberAt(list, row, BOUNDS[key][1], 0)] as const);
-      if (numbers.some(([key, number]) => key === "acres" && number === 0))
-        throw new InvalidInput("Acres are missing.");
-      listed.push({ name: called, ...Object.fromEntries(numbers) });
-    });
-  }
-  bad.settle();
-  return listed;
 }

@@ -14,11 +14,12 @@ import {
   sharedRows,
   type Column,
 } from "./columns";
+import { readDesign, type DesignArguments } from "./design";
 import { plotList, plotSizes, spoken } from "./plots";
 import type { UnitSystem } from "./unitSystem";
 
 /** The arguments that every stand table shares, as the cell gave them. */
-export interface TallyArguments {
+export interface TallyArguments extends DesignArguments {
   readonly plot: unknown;
   readonly dbh: unknown;
   readonly plots: unknown;
@@ -62,6 +63,7 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
   const list = plotList(given.plots);
   const size = plotSizes(given.size, method, units, given.plots, list);
   const { cells: plotCells, known } = list;
+  const design = readDesign(given, { method, size, plots: plotCells.length }, list);
 
   const plot = column(given.plot, "Plot");
   const dbh = column(given.dbh, "DBH");
@@ -93,6 +95,7 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
       dbh: used(perInch === 1 ? diameters : diameters.map((diameter) => diameter / perInch)),
       count: used(counts),
       ...(volumes?.some((one) => one > 0) && { volume: used(volumes) }),
+      ...(design && { design }),
     },
     species: used(kind),
     speciesNames: kinds.names,

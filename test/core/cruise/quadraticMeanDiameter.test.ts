@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { OutOfRange } from "../../../src/core/basis/problem";
 import { mean } from "../../../src/core/basis/statistics";
 import { percent } from "../../../src/core/basis/units";
+import { evenPlots } from "../../../src/core/cruise/plotDesign";
 import { plotTotals, type PlotTotals } from "../../../src/core/cruise/plotTotals";
 import {
   estimateQuadraticMeanDiameter,
@@ -17,7 +18,12 @@ const at95 = percent(95);
 const priestRiver = (): PlotTotals => {
   const { rows } = published("cruise/priest-river-points.csv");
   const column = (name: string) => Float64Array.from(rows, (row) => numberIn(row, name));
-  return { tally: new Float64Array(rows.length), trees: column("trees"), basalArea: column("basal area") };
+  return {
+    tally: new Float64Array(rows.length),
+    trees: column("trees"),
+    basalArea: column("basal area"),
+    design: evenPlots(rows.length),
+  };
 };
 
 /** Standard error by leaving out one plot after another: no formula of ours takes part. */

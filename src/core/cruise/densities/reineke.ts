@@ -31,6 +31,7 @@ export const reineke: DensityMeasure = {
   title: "SDI",
   aliases: ["Stand density index", "Reineke"],
   perLand: true,
+  says: "trees of 10 in (25.4 cm) that would be as crowded, by the mean diameter",
   sources: [reinekes],
   of: (stand) => overTrees(stand, () => 1) * (quadraticMeanDiameter(stand.dbh, stand.trees) / REFERENCE) ** SLOPE,
 };
@@ -47,6 +48,7 @@ export const reinekeBySummation: DensityMeasure = {
   title: "SDI by summation",
   aliases: ["Summation SDI", "Stand density index by summation"],
   perLand: true,
+  says: "the same tree by tree, steadier where sizes are mixed",
   sources: [
     reinekes,
     {

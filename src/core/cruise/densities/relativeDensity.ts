@@ -19,6 +19,7 @@ export const relativeDensity: DensityMeasure = {
   title: "Relative density",
   aliases: ["RD", "Curtis"],
   perLand: false,
+  says: "basal area over the root of the mean diameter, in ft2/ac and inches",
   sources: [
     {
       author: "R. O. Curtis",

@@ -1,7 +1,11 @@
 import { overTrees, type DensityMeasure } from "../standDensity";
 
 /** Coefficients as remembered; the paper itself was not seen. [1] */
-const RECALLED = { trees: -0.00507, diameters: 0.01698, squares: 0.00317 } as const;
+const RECALLED = {
+  trees: -0.00507,
+  diameters: 0.01698,
+  squares: 0.00317,
+} as const;
 
 /**
  * Stocking of upland hardwoods, oak above all: the share of the growing space that the trees take. [%]
@@ -24,6 +28,7 @@ export const uplandOakStocking: DensityMeasure = {
   title: "Upland oak stocking",
   aliases: ["Stocking", "Oak stocking", "Gingrich"],
   perLand: false,
+  says: "percent of the growing space of upland oak; coefficients recalled, good to 2 or 3 percent",
   sources: [
     {
       author: "S. F. Gingrich",
