@@ -7,6 +7,7 @@ import { requireSawLog } from "../core/sawing/sawLog";
 import { answered, spilled } from "./shell/answers";
 import { boundsIn } from "./shell/measuredIn";
 import { asCells, blank, boundedNumber, names, oneNumber } from "./shell/readings";
+import { saidIn } from "./shell/saidIn";
 import { isWord, millOf } from "./shell/sawingArguments";
 import { unitSystem, type UnitSystem } from "./shell/unitSystem";
 
@@ -45,7 +46,10 @@ export function logsForCutList(
     const wanted = piecesOf(cut_list, system);
     if (given.length === 0) return spilled(header, [["No logs yet"]]);
     if (wanted.length === 0) return spilled(header, [["No pieces yet"]]);
-    const result = chosenLogs({
+    const result = saidIn(
+      system,
+      chosenLogs,
+    )({
       logs: given,
       wanted,
       kerf: inches(oneNumber(kerf, "Kerf", boundsIn(system.diameter, 0.01, 1)) / system.diameter.perOurs),
@@ -63,14 +67,15 @@ export function logsForCutList(
   });
 }
 
-function logsOf(given: unknown, { diameter, distance }: UnitSystem): readonly NamedLog[] {
+function logsOf(given: unknown, system: UnitSystem): readonly NamedLog[] {
+  const { diameter, distance } = system;
   return rowsOf(given, "log", 4).map(([name, smallEnd, largeEnd, length], i) => {
     const log = {
       smallEnd: inches(numberIn(smallEnd, `Small end of log ${i + 1}`, boundsIn(diameter, 1, 120)) / diameter.perOurs),
       largeEnd: inches(numberIn(largeEnd, `Large end of log ${i + 1}`, boundsIn(diameter, 1, 120)) / diameter.perOurs),
       length: feet(numberIn(length, `Length of log ${i + 1}`, boundsIn(distance, 1, 120)) / distance.perOurs),
     };
-    requireSawLog(log);
+    saidIn(system, requireSawLog)(log);
     return { name: nameOf(name, `Log ${i + 1}`), log };
   });
 }

@@ -4,6 +4,7 @@ import { treeLumber as lumberOf } from "../core/value/treeLumber";
 import { answered, eachCell } from "./shell/answers";
 import { measuredDbh } from "./shell/measuredIn";
 import { asCells, measured, optionalNumber, type Cells } from "./shell/readings";
+import { saidIn } from "./shell/saidIn";
 import { boardOrder } from "./shell/sawingArguments";
 import { unitSystem } from "./shell/unitSystem";
 
@@ -36,7 +37,7 @@ export function treeLumber(
         logs: measured(logs, "Logs", (count) => count, { unit: "logs of 16 ft", low: 0.1, high: 10 }),
         formClass: optionalNumber<Percent>(form_class, "Form class", formClass, { unit: "%", low: 0, high: 100 }),
       },
-      lumber,
+      saidIn(unitSystem(units), lumber),
     );
   });
 }

@@ -80,7 +80,12 @@ export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any
       dbh: measured(dbh, "DBH", tag, dbhBounds(system)),
       size: optionalNumber(size, picked.size.what, sized.tag, sized.bounds, NaN),
     };
-    return eachCell(tree, (one) => picked.treesPerAcre(one.dbh, one.size) * system.perLand.perOurs);
+    return eachCell(tree, ({ dbh: across, size: of }) => {
+      if (Number.isNaN(of)) {
+        throw new InvalidInput(`${picked.size.what} needs a number in ${sized.bounds.unit}, but the cell is blank.`);
+      }
+      return picked.treesPerAcre(across, of) * system.perLand.perOurs;
+    });
   });
 }
 
@@ -100,7 +105,7 @@ export function treesPerAcre(dbh: any[][], method: SamplingMethodName, size: any
  * @param [cluster] Cluster of each plot, beside the plot list, where plots were taken in groups: names or numbers. Left out: no clusters.
  * @param [population] How many plots would cover the tract, for fixed plots only: number of plots. Left out: no limit.
  * @param [units] "imperial" or "metric". Left out: imperial.
- * @returns A table: measure, value, margin, margin in percent, low and high.
+ * @returns A table: measure, value, margin, margin in percent, low and high. Low is below 0 where the margin is larger than the value: too few plots.
  */
 export function standSummary(
   plot: any[][],
@@ -343,7 +348,7 @@ export function qmd(dbh: any[][], weight?: any[][], units?: StandUnits): number 
  * @param margin Margin of error of that amount, in the same unit; or "not applicable" as a tally of every tree has it.
  * @param acres Size of the tract, in acres (ha).
  * @param [acres_margin] Margin of error of the size, in acres (ha). Left out: 0.
- * @returns One row: total, margin, low and high, in the unit of the amount.
+ * @returns One row: total, margin, low and high, in the unit of the amount. Low is below 0 where the margin is larger than the total.
  */
 export function tractTotal(per_acre: any, margin: any, acres: any, acres_margin?: any): any[][] {
   return answered(() => {

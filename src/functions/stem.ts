@@ -1,5 +1,5 @@
 import { InvalidInput } from "../core/basis/problem";
-import { shown } from "../core/basis/require";
+import { told } from "../core/basis/telling";
 import { feet } from "../core/basis/units";
 import { barkSides, insideBark as insideOfBark } from "../core/tree/national/barkSides";
 import { LOWEST, stemDiameter as diameterOf } from "../core/tree/national/stemDiameter";
@@ -11,6 +11,7 @@ import { aboveGroundDry, treeWeights } from "../core/tree/national/treeWeights";
 import { answered, eachCell } from "./shell/answers";
 import { standOf, totalHeight } from "./shell/heightTrees";
 import { chosenOr, measuredDbh, measuredIn } from "./shell/measuredIn";
+import { saidIn } from "./shell/saidIn";
 import { speciesReading } from "./shell/speciesReading";
 import { unitSystem } from "./shell/unitSystem";
 
@@ -109,7 +110,10 @@ export function stemVolume(
       dbh: measuredDbh(dbh, system),
       height: totalHeight(height, system),
     };
-    return eachCell(trees, (tree) => volumeOf(tree.equations, tree, asked) * system.cubic.perOurs);
+    return eachCell(
+      trees,
+      saidIn(system, (tree) => volumeOf(tree.equations, tree, asked) * system.cubic.perOurs),
+    );
   });
 }
 
@@ -138,7 +142,6 @@ export function stemDiameter(
 ): any[][] {
   return answered(() => {
     const system = unitSystem(units);
-    const { perOurs, name } = system.distance;
     const side = chosenOr("Bark", bark, barkSides, insideOfBark);
     const stand = standOf(division, origin);
     const trees = {
@@ -147,13 +150,18 @@ export function stemDiameter(
       height: totalHeight(height, system),
       at: measuredIn(at_height, "At height", system.distance, feet, LOWEST, MOST_HEIGHT),
     };
-    return eachCell(trees, (tree) => {
-      if (tree.at > tree.height) {
-        const [low, tip, given] = [LOWEST, tree.height, tree.at].map((height) => shown(height * perOurs));
-        throw new InvalidInput(`At height should be between ${low} and ${tip} ${name}. You have ${given}.`);
-      }
-      return diameterOf(tree.equations, tree, tree.at, side) * system.diameter.perOurs;
-    });
+    return eachCell(
+      trees,
+      saidIn(system, (tree) => {
+        if (tree.at > tree.height) {
+          throw new InvalidInput((telling) => {
+            const [low, given] = [LOWEST, tree.at].map((height) => telling.number(height, "ft"));
+            return `At height should be between ${low} and ${told(telling, tree.height, "ft")}. You have ${given}.`;
+          });
+        }
+        return diameterOf(tree.equations, tree, tree.at, side) * system.diameter.perOurs;
+      }),
+    );
   });
 }
 
@@ -187,6 +195,9 @@ export function treeWeight(
       dbh: measuredDbh(dbh, system),
       height: totalHeight(height, system),
     };
-    return eachCell(trees, (tree) => weightOf(tree.weigh, tree) * system.weight.perOurs);
+    return eachCell(
+      trees,
+      saidIn(system, (tree) => weightOf(tree.weigh, tree) * system.weight.perOurs),
+    );
   });
 }

@@ -9,6 +9,7 @@ import { treeValue as valueOf } from "../core/value/treeValue";
 import { answered, eachCell, spilled } from "./shell/answers";
 import { measuredDbh, single } from "./shell/measuredIn";
 import { measured, oneText, optionalNumber } from "./shell/readings";
+import { saidIn } from "./shell/saidIn";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -84,13 +85,17 @@ export function treeVolume(
   units?: TreeUnits,
 ): any[][] {
   return answered(() => {
+    const system = unitSystem(units);
     const scaledBy = smallEndRule(oneText(rule, "Rule"));
     const tree = {
-      dbh: measuredDbh(dbh, unitSystem(units)),
+      dbh: measuredDbh(dbh, system),
       logs: logCount(logs),
       formClass: formClassReading(form_class),
     };
-    return eachCell(tree, (one) => volumeOf(one, scaledBy));
+    return eachCell(
+      tree,
+      saidIn(system, (one) => volumeOf(one, scaledBy)),
+    );
   });
 }
 
@@ -114,7 +119,7 @@ export function treeLogs(dbh: any[][], logs: any[][], form_class?: any[][], unit
       formClass: single(formClassReading(form_class)) ?? USUAL_FORM_CLASS,
     };
     if (tree.dbh === undefined || tree.logs === undefined) return spilled(header, [["No trees yet"]]);
-    const cut = logsOf({ dbh: tree.dbh, logs: tree.logs, formClass: tree.formClass });
+    const cut = saidIn(system, logsOf)({ dbh: tree.dbh, logs: tree.logs, formClass: tree.formClass });
     return spilled(
       header,
       cut.map(({ log, smallEnd, largeEnd, length }) => [

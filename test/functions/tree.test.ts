@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { logRules, menuRules } from "../../src/core/log/rules";
+import { smallEndRules } from "../../src/core/log/findLogRule";
+import { menuRules } from "../../src/core/log/rules";
 import { basalArea, formClass, treeLogs, TreeUnits, treeVolume, TreeVolumeRule } from "../../src/functions/tree";
 
 /** A text or number as a cell may hold it, whatever the argument is meant to be. */
@@ -67,7 +68,7 @@ describe("TREEVOLUME", () => {
   });
 
   it("refuses an unknown rule for the whole column", () => {
-    const list = logRules.map(({ title }) => title).join(", ");
+    const list = smallEndRules.map(({ title }) => title).join(", ");
     expect(() => treeVolume(column(22), column(1), cell("Dole"))).toThrow(
       `Rule should be one of: ${list}. You have "Dole".`,
     );

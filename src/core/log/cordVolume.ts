@@ -1,5 +1,5 @@
-import { InvalidInput } from "../basis/problem";
-import { requireBetween, requirePositive, shown } from "../basis/require";
+import { requireBetween, requirePositive } from "../basis/require";
+import { shareForPercent } from "../basis/shareForPercent";
 import type { Source } from "../basis/source";
 import { cubicFeet, type CubicFeet, type Feet, type Percent } from "../basis/units";
 
@@ -63,9 +63,6 @@ export const cords = (pile: Pile): number => stacked(pile) / CORD;
  */
 export function solidInPile(pile: Pile, share: Percent): CubicFeet {
   requireBetween("Solid share", share, 0, 100, "%");
-  if (share < 1) {
-    const [typed, whole] = [shown(share), shown(share * 100)];
-    throw new InvalidInput(`Solid share is ${typed}: ${typed} %, or ${whole} %? Type ${whole} for ${whole} %.`);
-  }
+  if (share < 1) throw shareForPercent("Solid share", share);
   return cubicFeet(stacked(pile) * (share / 100));
 }

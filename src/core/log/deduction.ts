@@ -1,5 +1,5 @@
-import { InvalidInput } from "../basis/problem";
-import { requireBetween, shown } from "../basis/require";
+import { requireBetween } from "../basis/require";
+import { shareForPercent } from "../basis/shareForPercent";
 import type { Source } from "../basis/source";
 import { percent, type Percent } from "../basis/units";
 
@@ -31,12 +31,7 @@ const WHOLE_LOG = 100; // %
 export function requireDeduction(deduction: Percent): void {
   if (deduction === 0) return;
   requireBetween("Deduction", deduction, 0, WHOLE_LOG, "%");
-  if (deduction >= LEAST_DEDUCTION) return;
-  const share = shown(deduction);
-  const whole = shown(deduction * 100);
-  throw new InvalidInput(
-    `Deduction is ${share}: ${share} %, or ${whole} %? Type ${whole} for ${whole} %; below 1 % nothing is deducted.`,
-  );
+  if (deduction < LEAST_DEDUCTION) throw shareForPercent("Deduction", deduction, "; below 1 % nothing is deducted");
 }
 
 /**

@@ -1,5 +1,5 @@
-import { InvalidInput } from "../basis/problem";
-import { requireBetween, requireNotNegative, requirePositive, shown } from "../basis/require";
+import { requireBetween, requireNotNegative, requirePositive } from "../basis/require";
+import { shareForPercent } from "../basis/shareForPercent";
 import type { Source } from "../basis/source";
 import { sum, type Step } from "../basis/step";
 import { inches, type Inches, type Percent } from "../basis/units";
@@ -59,16 +59,13 @@ export function targetThickness({ finished, shrinkage, planing, variation }: Thi
   requireNotNegative("Planing", planing, "in");
   requireNotNegative("Saw variation", variation, "in");
   requireBetween("Shrinkage", shrinkage, 0, 50, "%");
-  if (shrinkage > 0 && shrinkage < LEAST_SHRINKAGE) throw new InvalidInput(percentOrShare(shrinkage));
+  if (shrinkage > 0 && shrinkage < LEAST_SHRINKAGE) {
+    throw shareForPercent("Shrinkage", shrinkage, ", or leave it out for none");
+  }
   return inches((finished + planing) / (1 - shrinkage / 100) + variation);
 }
 
 const LEAST_SHRINKAGE = 0.2; // %, a choice of ours
-
-function percentOrShare(given: number): string {
-  const [share, whole] = [shown(given), shown(given * 100)];
-  return `Shrinkage is ${share}: ${share} %, or ${whole} %? Type ${whole} for ${whole} %, or leave it out for none.`;
-}
 
 /** The way to the target, step by step; the last step is what targetThickness gives. */
 export function targetThicknessWorking(allowances: ThicknessAllowances): readonly Step[] {

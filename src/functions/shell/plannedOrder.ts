@@ -1,6 +1,8 @@
 import type { SawPlan } from "../../core/sawing/sawingPattern";
 import { sawPlan } from "../../core/sawing/sawPlan";
+import { saidIn } from "./saidIn";
 import { sawOrder, type SawingArguments } from "./sawingArguments";
+import { unitSystem } from "./unitSystem";
 
 /** The cut list, the yield and the end view of a log ask for the same plan: a few plans are kept for them. */
 const KEPT = 32;
@@ -12,7 +14,8 @@ export function plannedOrder(given: SawingArguments): SawPlan | undefined {
   if (!order) return undefined;
   const { pattern, say, ...measures } = order;
   const key = JSON.stringify([pattern.id, measures]);
-  const plan = plans.get(key) ?? sawPlan({ ...measures, pattern, ...(say && { say }) });
+  const plan =
+    plans.get(key) ?? saidIn(unitSystem(given.units), sawPlan)({ ...measures, pattern, ...(say && { say }) });
   plans.delete(key);
   plans.set(key, plan);
   const [oldest] = plans.keys();

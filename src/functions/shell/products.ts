@@ -2,8 +2,7 @@ import { chosen, textOf, type Choice } from "../../core/basis/choices";
 import { InvalidInput } from "../../core/basis/problem";
 import { feet, inches } from "../../core/basis/units";
 import { cubicFormulas } from "../../core/log/cubic";
-import { smallEndRule } from "../../core/log/findLogRule";
-import { logRules } from "../../core/log/rules";
+import { smallEndRules } from "../../core/log/findLogRule";
 import { SHORTEST_STEP, type Product } from "../../core/value/buckPlan";
 import { byCord, byFormula, byRule, byWood, type ProductMeasure } from "../../core/value/productMeasures";
 import { BadRows } from "./columns";
@@ -20,10 +19,10 @@ interface SoldBy extends Choice {
 }
 
 const waysOfSelling: readonly SoldBy[] = [
-  ...logRules.map((rule) => ({
+  ...smallEndRules.map((rule) => ({
     title: rule.title,
     ...(rule.aliases && { aliases: rule.aliases }),
-    measure: () => byRule(smallEndRule(rule.title)),
+    measure: () => byRule(rule),
     cubic: false,
   })),
   ...cubicFormulas.map((formula) => ({

@@ -1,9 +1,12 @@
 import { InvalidInput, Problem } from "../../core/basis/problem";
+import { shown } from "../../core/basis/shown";
 import { inches } from "../../core/basis/units";
 import { checkTree, type TallyRules } from "../../core/cruise/checkTree";
 import { NameList } from "../../core/cruise/nameList";
 import { column, filledRows, isNothing, sharedRows, type Column } from "./columns";
 import { asCells, boundedNumber, DATE, isDateSerial, oneNumber, type Cells } from "./readings";
+import { dbhBounds } from "./tally";
+import { unitSystem } from "./unitSystem";
 
 export interface CheckArguments {
   readonly plot: unknown;
@@ -23,7 +26,8 @@ interface Lists {
   readonly logs: Column;
 }
 
-const LIMIT = { unit: "in", low: 0, high: 1000 };
+/** The diameters that the tables of the stand take. [in] */
+const LIMIT = dbhBounds(unitSystem(null));
 
 /** One sentence or a blank for each line of a tally, in the shape that was given; never an error. */
 export function treeChecks(given: CheckArguments): Cells {
@@ -47,11 +51,18 @@ function lineCheck(given: CheckArguments, lists: Lists): (row: number) => string
   const { plot, species, dbh, logs } = lists;
   try {
     sharedRows(Object.values(lists) as Column[]);
+    const leastDbh = inches(oneNumber(given.dbhMin, "Least DBH", LIMIT, 1));
+    const mostDbh = inches(oneNumber(given.dbhMax, "Largest DBH", LIMIT, 60));
+    if (leastDbh > mostDbh) {
+      throw new InvalidInput(
+        `Least DBH should be at most the largest one, ${shown(mostDbh)} in. You have ${shown(leastDbh)}.`,
+      );
+    }
     const rules: TallyRules = {
       plots: namesIn(given.plots),
       species: namesIn(given.speciesList),
-      leastDbh: inches(oneNumber(given.dbhMin, "Least DBH", LIMIT, 1)),
-      mostDbh: inches(oneNumber(given.dbhMax, "Largest DBH", LIMIT, 60)),
+      leastDbh,
+      mostDbh,
       logsMeasured: anyFilled(logs),
     };
     return (row) =>

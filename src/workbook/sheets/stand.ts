@@ -8,6 +8,8 @@ import { cautionLine, across, down, heading, sheetPlan, title } from "./sheetPar
 
 export const STAND = "Stand";
 const SPECIES_AT = "A30";
+/** Rows of species that are looked through for a margin that says too little. */
+const SPECIES_ROWS = 60;
 
 /** An answer per acre, and the same for the whole tract beside it. */
 interface Summary {
@@ -68,8 +70,10 @@ export function standSheet(): SheetPlan {
       title("Stand"),
       down("A2", "Computed", [{ formula: inWords() }, { formula: tractInWords() }]),
       down("A4", "Note", [cautionLine("Estimate")]),
+      down("A5", "Attention", [{ formula: belowZero() }]),
       ...summaries.flatMap(headingsOf),
       heading("H11", "Further plots for your margin", 4),
+      down("A28", "Attention", [{ formula: speciesBelowZero() }]),
       heading("A29", "By species, per acre; volume in board feet by the log rule", 7),
     ],
     spills: [
@@ -178,9 +182,24 @@ function inWords(): string {
   return `=IF(AND(ISNUMBER(${itsMargin}),ISNUMBER(${its})),${sentence},"No margin yet: tally trees on at least 2 plots.")`;
 }
 
+/** A margin larger than its figure makes a range that begins below zero, where there is no wood: said in words. */
+function belowZero(): string {
+  const percents = summaries.map(({ at }) => `${beside(at, 1, 3)}:${beside(at, 4, 3)}`).join(",");
+  return `=IFERROR(IF(MAX(${percents})>100,"A margin below is larger than its figure. Read its range as from nothing up to High, and tally more plots.",""),"")`;
+}
+
+/** Few trees of a species say little of it: how many species that concerns. */
+function speciesBelowZero(): string {
+  const [volumes, margins] = [4, 6].map((column) => {
+    return `${beside(SPECIES_AT, 1, column)}:${beside(SPECIES_AT, SPECIES_ROWS, column)}`;
+  });
+  const count = `SUMPRODUCT(ISNUMBER(${volumes})*ISNUMBER(${margins})*(${margins}>${volumes}))`;
+  return `=IFERROR(IF(${count}=0,"","Species whose margin is larger than their volume: "&${count}&". Read their range as from nothing up."),"")`;
+}
+
 function tractInWords(): string {
   const { total, margin, low, high } = tractCells.harvest;
-  const sentence = `"Harvest of the tract "&FIXED(${total}/1000,0)&" +/- "&FIXED(${margin}/1000,0)&" MBF, range "&FIXED(${low}/1000,0)&" to "&FIXED(${high}/1000,0)&"."`;
+  const sentence = `"Harvest of the tract "&FIXED(${total}/1000,0)&" +/- "&FIXED(${margin}/1000,0)&" MBF, range "&IF(${low}<0,"nothing",FIXED(${low}/1000,0))&" to "&FIXED(${high}/1000,0)&"."`;
   const lacking = `IF(${named.acres}="","Give the acres on Setup for the total of the tract.","No total yet: it takes trees with a volume on at least 2 plots.")`;
   return `=IF(ISNUMBER(${total}),${sentence},${lacking})`;
 }
