@@ -11,15 +11,7 @@ import { worthAcross } from "./sawingByEnumeration";
 export function liveSawingProgram(diameter: number, length: number, sizes: readonly BoardSize[], kerf: number): string {
   const radius = diameter / 2;
   const thicknesses = [...new Set(sizes.map(({ thickness }) => Number(thickness)))];
-  const sums = new Set([0]);
-  for (const sum of sums) {
-    for (const thickness of thicknesses)
-      if (sum + thickness + kerf < diameter) sums.add(rounded(sum + thickness + kerf));
-  }
-  const reaches = sizes
-    .filter(({ width }) => width < diameter)
-    .map(({ width }) => Math.sqrt(radius ** 2 - (width / 2) ** 2));
-  const places = [...new Set([...sums].flatMap((sum) => reaches.map((reach) => rounded(sum - reach))))];
+  const places = placesIn(diameter, sizes, kerf);
 
   const boards = places.flatMap((lower) =>
     thicknesses.flatMap((thickness) => {
@@ -52,5 +44,20 @@ export function liveSawingProgram(diameter: number, length: number, sizes: reado
   ].join("\n");
 }
 
-const ROUNDING = 1e-7;
+/** Where the lower faces of a stack may lie, from the pith. */
+export function placesIn(diameter: number, sizes: readonly BoardSize[], kerf: number): readonly number[] {
+  const radius = diameter / 2;
+  const thicknesses = [...new Set(sizes.map(({ thickness }) => Number(thickness)))];
+  const sums = new Set([0]);
+  for (const sum of sums) {
+    for (const thickness of thicknesses)
+      if (sum + thickness + kerf < diameter) sums.add(rounded(sum + thickness + kerf));
+  }
+  const reaches = sizes
+    .filter(({ width }) => width < diameter)
+    .map(({ width }) => Math.sqrt(radius ** 2 - (width / 2) ** 2));
+  return [...new Set([...sums].flatMap((sum) => reaches.map((reach) => rounded(sum - reach))))];
+}
+
+export const ROUNDING = 1e-7;
 const rounded = (value: number) => Math.round(value * 1e9) / 1e9;

@@ -1,12 +1,14 @@
-import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
 import { boardFeet, type BoardFeet, type Inches } from "../basis/units";
 import { sawnBoardFeet, type BoardPiece } from "./boardSize";
 import { HAIR } from "./fill";
 import type { Mill } from "./millLimits";
 import { solidVolume, type SawLog } from "./sawLog";
-import { sawPlan } from "./sawPlan";
-import type { SawingPattern, SawPlan } from "./sawingPattern";
+import type { SawingPattern } from "./sawingPattern";
+import { allot } from "./wanted/allot";
+import { cutDowns } from "./wanted/cutDown";
+import { sawnInto } from "./wanted/logSource";
+import type { SourcePlan } from "./wanted/woodSource";
 
 export const sources: readonly Source[] = [
   {
@@ -57,54 +59,59 @@ export interface LogsForCutList {
  * Which logs to saw for a list of wanted pieces, and what each should give.
  *
  * One log after another is taken: the one whose best plan turns the largest share of its wood into pieces that are still
- * missing; ties go to the earlier log. Where a plan would give some piece too often, the log is planned again without it
- * as well, and the more useful plan is taken. Each plan is the best for the pieces it is asked for; the choice of logs and
- * of those pieces is not proved to be, so a bound is given with it: all logs sawn for the list as if any number of each piece were wanted, or the whole
- * list if that is less.
+ * missing; ties go to the earlier log. A board may be cut to several pieces, and one that is had too often to smaller
+ * ones. Where a plan would give some piece too often, the log is planned again without it as well, and the more useful
+ * plan is taken. Each plan is the best for the pieces it is asked for; the choice of logs and of those pieces is not
+ * proved to be, so a bound is given with it: all logs sawn for the list as if any number of each piece were wanted, or
+ * the whole list if that is less. Column generation, in wanted/chooseLogs, comes nearer and has a nearer bound.
  */
 export function logsForCutList({ logs, wanted, kerf, mill, pattern }: CutListOrder): LogsForCutList {
-  const left = wanted.map(({ count }) => count);
-  const plans = new Map<string, SawPlan | undefined>();
-  const planFor = (log: SawLog, items: readonly number[]): SawPlan | undefined => {
+  const pieces = wanted.map(({ piece }) => piece);
+  const volumes = pieces.map(sawnBoardFeet);
+  const cuts = cutDowns(pieces, kerf);
+  let left: readonly number[] = wanted.map(({ count }) => count);
+  const plans = new Map<string, SourcePlan>();
+  const planFor = (log: SawLog, items: readonly number[]): SourcePlan => {
     const key = JSON.stringify([log, items]);
-    if (!plans.has(key)) {
-      const sizes = items.map((item) => (wanted[item] as WantedPiece).piece);
-      plans.set(key, sizes.length === 0 ? undefined : orNone(() => sawPlan({ log, sizes, kerf, mill, pattern })));
-    }
-    return plans.get(key);
+    const worths = volumes.map((volume, i) => (items.includes(i) ? volume : 0));
+    const plan = plans.get(key) ?? sawnInto(log, worths, { pieces, kerf, mill, pattern });
+    plans.set(key, plan);
+    return plan;
   };
 
   /** What a log should give of the missing pieces: of the best plans for all of them, for those not had too often ... */
-  const bestOf = (log: SawLog): { readonly gives: readonly number[]; readonly useful: number } => {
+  const bestOf = (log: SawLog): Useful => {
     let items = [...left.keys()].filter((item) => (left[item] as number) > 0);
-    let best = { gives: wanted.map(() => 0), useful: 0 };
+    let best: Useful = { gives: pieces.map(() => 0), missing: left, useful: 0 };
     while (items.length > 0) {
-      const { gives, tooOften } = countsIn(planFor(log, items), wanted, left);
-      const useful = gives.reduce((sum, count, item) => sum + count * volumeOf(item), 0);
-      if (useful > best.useful + HAIR) best = { gives, useful };
-      if (tooOften.size === 0) break;
-      items = items.filter((item) => !tooOften.has(item));
+      const plan = planFor(log, items);
+      const { gives, missing } = allot([{ source: 0, plan }], left, pieces, cuts);
+      const given = gives[0] as readonly number[];
+      const useful = given.reduce((sum, count, item) => sum + count * (volumes[item] as number), 0);
+      if (useful > best.useful + HAIR) best = { gives: given, missing, useful };
+      const fewer = items.filter((item) => (plan.gives[item] as number) <= (left[item] as number));
+      if (fewer.length === items.length) break;
+      items = fewer;
     }
     return best;
   };
-  const volumeOf = (item: number) => sawnBoardFeet((wanted[item] as WantedPiece).piece);
 
-  const demand = wanted.reduce((sum, { piece, count }) => sum + count * sawnBoardFeet(piece), 0);
-  const sawnOut = logs.reduce((sum, { log }) => sum + (planFor(log, [...wanted.keys()])?.worth ?? 0), 0);
+  const demand = volumes.reduce((sum, volume, item) => sum + volume * (left[item] as number), 0);
+  const sawnOut = logs.reduce((sum, { log }) => sum + planFor(log, [...wanted.keys()]).worth, 0);
   const unused = new Set(logs.keys());
   const chosen: LogForCutList[] = [];
   while (left.some((count) => count > 0)) {
-    let best: { i: number; share: number; gives: readonly number[]; useful: number } | undefined;
+    let best: (Useful & { readonly i: number; readonly share: number }) | undefined;
     for (const i of unused) {
       const { log } = logs[i] as NamedLog;
-      const { gives, useful } = bestOf(log);
-      const share = useful / solidVolume(log);
-      if (share > (best?.share ?? 0) + HAIR) best = { i, share, gives, useful };
+      const found = bestOf(log);
+      const share = found.useful / solidVolume(log);
+      if (share > (best?.share ?? 0) + HAIR) best = { i, share, ...found };
     }
     if (!best) break;
-    const { i, gives, useful } = best;
+    const { i, gives, missing, useful } = best;
     unused.delete(i);
-    gives.forEach((count, item) => (left[item] = (left[item] as number) - count));
+    left = missing;
     chosen.push({
       log: (logs[i] as NamedLog).name,
       pieces: gives.flatMap((count, item) => (count > 0 ? [{ name: (wanted[item] as WantedPiece).name, count }] : [])),
@@ -114,43 +121,19 @@ export function logsForCutList({ logs, wanted, kerf, mill, pattern }: CutListOrd
 
   return {
     logs: chosen,
-    missing: wanted.flatMap(({ name, piece }, item) => {
+    missing: wanted.flatMap(({ name }, item) => {
       const count = left[item] as number;
-      return count > 0 ? [{ name, count, boardFeet: boardFeet(count * sawnBoardFeet(piece)) }] : [];
+      return count > 0 ? [{ name, count, boardFeet: boardFeet(count * (volumes[item] as number)) }] : [];
     }),
     boardFeet: boardFeet(chosen.reduce((sum, one) => sum + one.boardFeet, 0)),
     atMost: boardFeet(Math.min(demand, sawnOut)),
   };
 }
 
-interface Counts {
-  /** How many of each wanted piece a plan gives, no more than are left to find. */
-  readonly gives: number[];
-  /** Pieces of which it gives more than that. */
-  readonly tooOften: ReadonlySet<number>;
-}
-
-function countsIn(plan: SawPlan | undefined, wanted: readonly WantedPiece[], left: readonly number[]): Counts {
-  const gives = wanted.map(() => 0);
-  const tooOften = new Set<number>();
-  for (const { piece } of plan?.flitches.flatMap(({ boards }) => boards) ?? []) {
-    const like = [...wanted.keys()].filter((item) => isLike((wanted[item] as WantedPiece).piece, piece));
-    const free = like.find((item) => (gives[item] as number) < (left[item] as number));
-    if (free === undefined) like.forEach((item) => tooOften.add(item));
-    else gives[free] = (gives[free] as number) + 1;
-  }
-  return { gives, tooOften };
-}
-
-const isLike = (one: BoardPiece, other: BoardPiece) =>
-  one.thickness === other.thickness && one.width === other.width && one.length === other.length;
-
-/** A log that the mill cannot take, or that is too small for every piece, gives none. */
-function orNone(plan: () => SawPlan): SawPlan | undefined {
-  try {
-    return plan();
-  } catch (problem) {
-    if (problem instanceof OutOfRange) return undefined;
-    throw problem;
-  }
+interface Useful {
+  /** Of each piece, how many that are still missing. */
+  readonly gives: readonly number[];
+  /** What is missing then. */
+  readonly missing: readonly number[];
+  readonly useful: number;
 }

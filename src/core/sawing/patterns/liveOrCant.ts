@@ -1,0 +1,35 @@
+import { OutOfRange } from "../../basis/problem";
+import { HAIR } from "../fill";
+import type { SawingPattern, SawPlan } from "../sawingPattern";
+import { cant } from "./cant";
+import { live } from "./live";
+
+const compared: readonly SawingPattern[] = [live, cant];
+
+/**
+ * Live or cant sawing, whichever gets more out of the log. Not in menus: it is what pieces of a cut list are sawn by,
+ * where every log is planned over and over and the wider patterns would add time and hardly ever a piece.
+ *
+ * @throws OutOfRange with the reason of the first pattern, when neither has a plan
+ */
+export const liveOrCant: SawingPattern = {
+  id: "liveOrCant",
+  title: "Live or cant",
+  sources: compared.flatMap(({ sources }) => sources),
+
+  plan(job) {
+    let best: SawPlan | undefined;
+    let reason: OutOfRange | undefined;
+    for (const pattern of compared) {
+      try {
+        const plan = pattern.plan(job);
+        if (!best || plan.worth > best.worth * (1 + HAIR)) best = plan;
+      } catch (problem) {
+        if (!(problem instanceof OutOfRange)) throw problem;
+        reason ??= problem;
+      }
+    }
+    if (!best) throw reason as OutOfRange;
+    return best;
+  },
+};
