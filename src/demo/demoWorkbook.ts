@@ -4,6 +4,7 @@ import { usualSettings } from "../workbook/settings";
 import { species } from "../workbook/tables";
 import type { WorkbookContent } from "../workbook/workbookContent";
 import { workbookPlan } from "../workbook/workbookPlan";
+import { demoLayout } from "./demoLayout";
 import { demoBoards, demoLogs, demoMill } from "./demoLogs";
 import { demoPoints } from "./demoPoints";
 import { demoCosts, demoPrices } from "./demoPrices";
@@ -39,6 +40,7 @@ export const demoContent: WorkbookContent = {
     [species.density]: density,
   })),
   plots: demoPoints,
+  layout: demoLayout,
   trees: demoTrees,
   logs: demoLogs,
   boards: demoBoards,

@@ -86,6 +86,18 @@ export interface EntryRulePlan {
   readonly rule: EntryRule;
 }
 
+/** A sheet made for paper. */
+export interface PrintPlan {
+  /** Rows, counted from 1, that every page repeats on top. */
+  readonly titleRows: readonly [first: number, last: number];
+  /** Rows, counted from 1, with which a new page begins. */
+  readonly breaks: readonly number[];
+  /** Lines between the cells, to write in. */
+  readonly gridlines: boolean;
+  /** On every side. [in] */
+  readonly margin: number;
+}
+
 export type SheetClass = "control" | "foundation" | "presentation";
 
 /** A sheet as plain data: it can be tested without any spreadsheet, and one function lays it. */
@@ -103,4 +115,6 @@ export interface SheetPlan {
   readonly spills: readonly SpillPlan[];
   readonly entryRules: readonly EntryRulePlan[];
   readonly landscape: boolean;
+  /** How it prints, where the sheet is made for paper; left out, as the spreadsheet does by itself. */
+  readonly print?: PrintPlan;
 }

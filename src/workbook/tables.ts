@@ -2,6 +2,7 @@
 export const TREES = "Trees";
 export const PLOTS = "Plots";
 export const SPECIES = "Species";
+export const OUTLINE = "Outline";
 export const LOGS = "Logs";
 export const BOARDS = "Boards";
 export const BOARD_SIZES = "BoardSizes";
@@ -49,6 +50,9 @@ export const plot = {
   volume: "Volume bf per ac",
   check: "Check",
 } as const;
+
+/** Corners of the tract. */
+export const corner = { corner: "Corner", east: "East ft", north: "North ft" } as const;
 
 export const species = {
   code: "Code",
@@ -209,6 +213,16 @@ export const named = {
   priceNotice: "Price_Notice",
   verdict: "Verdict",
   checksOpen: "Checks_Open",
+  spacing: "Point_Spacing",
+  seed: "Point_Seed",
+  linesBearing: "Lines_Bearing",
+  walkFrom: "Walk_From",
+  startCorner: "Start_Corner",
+  declination: "Declination",
+  pace: "Pace_Feet",
+  latitude: "Map_Latitude",
+  longitude: "Map_Longitude",
+  outlineFrom: "Outline_From",
 } as const;
 
 /** Anchors of the spilled answers. */
@@ -220,6 +234,7 @@ export const out = {
   stock: "Out_Stock",
   species: "Out_Species",
   plots: "Out_Plots",
+  grid: "Out_Grid",
   tract: "Out_Tract",
   tractHarvest: "Out_Tract_Harvest",
   tractLumber: "Out_Tract_Lumber",

@@ -1,4 +1,5 @@
 import type { TableRow } from "./plan";
+import type { PointLayout } from "./pointLayout";
 import type { Settings } from "./settings";
 
 /** What fills the sheets; the sheets themselves are the same for everyone. */
@@ -6,6 +7,8 @@ export interface WorkbookContent {
   readonly settings: Settings;
   readonly species: readonly TableRow[];
   readonly plots: readonly TableRow[];
+  /** How the plots lie on the tract; left out while they are not laid out. */
+  readonly layout?: PointLayout;
   readonly trees: readonly TableRow[];
   readonly logs: readonly TableRow[];
   /** Sizes of boards that are wanted. */

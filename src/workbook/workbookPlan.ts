@@ -3,25 +3,32 @@ import { BOARDS_SHEET, boardsSheet } from "./sheets/boards";
 import { BUCKING, buckingSheet } from "./sheets/bucking";
 import { cardSheet } from "./sheets/card";
 import { COMPARE, compareSheet } from "./sheets/compare";
+import { FIELD_TALLY, fieldTallySheet } from "./sheets/fieldTally";
 import { CARD_SHEET } from "./sheets/logCells";
 import { LOGS_SHEET, logsSheet } from "./sheets/logs";
+import { OUTLINE_SHEET, outlineSheet } from "./sheets/outline";
+import { POINT_LIST, pointListSheet } from "./sheets/pointList";
 import { POINTS, pointsSheet } from "./sheets/points";
 import { PRICES_SHEET, pricesSheet } from "./sheets/prices";
 import { PRODUCTS_SHEET, productsSheet } from "./sheets/products";
 import { RULES_SHEET, rulesSheet } from "./sheets/rules";
 import { SAWING, sawingSheet } from "./sheets/sawing";
-import { SETUP, setupSheet } from "./sheets/setup";
+import { SETUP, setupSheet, speciesCodes } from "./sheets/setup";
 import { SOURCES, sourcesSheet } from "./sheets/sources";
 import { STAND, standSheet } from "./sheets/stand";
 import { standTableSheet, stockTableSheet } from "./sheets/standTables";
 import { startSheet } from "./sheets/start";
 import { TREES_SHEET, treesSheet } from "./sheets/trees";
 import { WORKING_SHEET, workingSheet } from "./sheets/working";
+import { species } from "./tables";
 import type { WorkbookContent } from "./workbookContent";
 
 const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [SETUP, "Acres, method, log rule and the other assumptions; your species"],
   [POINTS, "The plots, empty ones too, and what each says per acre"],
+  [OUTLINE_SHEET, "Corners of the tract, and how the grid of points lies on it"],
+  [POINT_LIST, "The points to print and take along, with bearings and distances"],
+  [FIELD_TALLY, "Sheets to fill in the woods, with the limiting distances of your gauge"],
   [TREES_SHEET, "The tally, tree by tree"],
   [STAND, "Trees, basal area and volume per acre and of the tract, each with its margin"],
   ["Stand table", "Trees per acre by diameter class and species"],
@@ -44,6 +51,9 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   startSheet(purposes),
   setupSheet(content),
   pointsSheet(content),
+  outlineSheet(content.layout),
+  pointListSheet(content.plots.length),
+  fieldTallyOf(content),
   treesSheet(content),
   standSheet(),
   standTableSheet(content),
@@ -60,3 +70,13 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   compareSheet(),
   sourcesSheet(),
 ];
+
+const fieldTallyOf = (content: WorkbookContent): SheetPlan =>
+  fieldTallySheet({
+    points: content.plots.length,
+    species: content.species.map((row) => ({
+      code: String(row[species.code] ?? ""),
+      name: String(row[species.name] ?? ""),
+    })),
+    speciesCells: speciesCodes(content),
+  });

@@ -45,7 +45,7 @@ export function namesIn(formula: string): readonly string[] {
   const bare = withoutTexts(formula)
     .replace(/[A-Za-z_]\w*\[(?:\[[^\]]*\][,:]?)+\]|[A-Za-z_]\w*\[[^[\]]+\]/g, " ")
     .replace(/(?:'[^']*'|\w+)!/g, " ")
-    .replace(/\$?[A-Z]{1,3}\$?\d+/g, " ")
+    .replace(/(?<![A-Za-z])\$?[A-Z]{1,3}\$?\d+(?![\w(])/g, " ")
     .replace(/WOODLOT\.\w+\(/g, "(");
   return [...bare.matchAll(/[A-Za-z_][\w.]*(?!\w*\()/g)]
     .map(([word]) => word)

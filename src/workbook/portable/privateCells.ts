@@ -1,11 +1,13 @@
 import { zoneAt } from "../address";
 import type { CopiedCell, CopiedSheet } from "../host";
 import { COMPARE } from "../sheets/compare";
+import { OUTLINE_SHEET } from "../sheets/outline";
+import { POINT_LIST } from "../sheets/pointList";
 import { PRICES_SHEET } from "../sheets/prices";
 import { board, BOARD_SIZES, named, plot, PLOTS, product, PRODUCTS } from "../tables";
 
-/** Sheets that are about prices from end to end. */
-const PRIVATE_SHEETS: readonly string[] = [PRICES_SHEET, COMPARE];
+/** Sheets that are about prices, or about places on the map, from end to end. */
+const PRIVATE_SHEETS: readonly string[] = [PRICES_SHEET, COMPARE, OUTLINE_SHEET, POINT_LIST];
 
 /** Columns that tell names, places on the map and prices. */
 const PRIVATE_COLUMNS: Readonly<Record<string, readonly string[]>> = {

@@ -9,12 +9,7 @@ import type { FindSheet } from "./places";
  * find them. https://learn.microsoft.com/javascript/api/excel/excel.pagelayout
  */
 export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
-  const { cells } = batch.engine;
-  const keep = (setting: Record<string, unknown>) => {
-    const sheet = cells.worksheet(find());
-    const before = sheet.getCustomMetadata() as { print?: object } | undefined;
-    sheet.setCustomMetadata({ ...before, print: { ...before?.print, ...setting } });
-  };
+  const keep = (setting: Record<string, unknown>) => keepPrint(batch, find, () => setting);
   const layout: Excel.PageLayout = clientObject<Excel.PageLayout>(batch, {
     kind: "Excel.PageLayout",
     write: {
@@ -23,6 +18,10 @@ export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
           throw invalid("A page stands in Portrait or in Landscape.");
         keep({ orientation });
       },
+      printGridlines: (printGridlines) => keep({ printGridlines }),
+      leftMargin: (leftMargin) => keep({ leftMargin: margin(leftMargin) }),
+      rightMargin: (rightMargin) => keep({ rightMargin: margin(rightMargin) }),
+      topMargin: (topMargin) => keep({ topMargin: margin(topMargin) }),
     },
     members: {
       setPrintTitleRows: (range) =>
@@ -45,6 +44,23 @@ export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
     },
   });
   return layout;
+}
+
+/** Changes what a sheet keeps of its print, given what it kept before. */
+export function keepPrint(
+  batch: Batch,
+  find: FindSheet,
+  change: (before: Record<string, unknown>) => Record<string, unknown>,
+): void {
+  const sheet = batch.engine.cells.worksheet(find());
+  const kept = sheet.getCustomMetadata() as { print?: Record<string, unknown> } | undefined;
+  sheet.setCustomMetadata({ ...kept, print: { ...kept?.print, ...change(kept?.print ?? {}) } });
+}
+
+/** In points. */
+function margin(points: number): number {
+  if (!(points >= 0)) throw invalid("A margin is 0 points or more.");
+  return points;
 }
 
 function rowsOf(range: Excel.Range): string {

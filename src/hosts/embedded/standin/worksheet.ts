@@ -2,6 +2,7 @@ import type { Place } from "../engine/place";
 import { ApiError, invalid } from "./apiError";
 import { clientObject } from "./clientObject";
 import { namesOf } from "./names";
+import { pageBreaksOf } from "./pageBreaks";
 import { pageLayoutOf } from "./pageLayout";
 import { type FindSheet, placeOn } from "./places";
 import { rangeOf } from "./range";
@@ -57,6 +58,9 @@ export function worksheetOf(batch: Batch, find: FindSheet, exists?: () => boolea
       },
       get pageLayout() {
         return pageLayoutOf(batch, find);
+      },
+      get horizontalPageBreaks() {
+        return pageBreaksOf(batch, find);
       },
       get freezePanes() {
         const panes: Excel.WorksheetFreezePanes = clientObject<Excel.WorksheetFreezePanes>(batch, {

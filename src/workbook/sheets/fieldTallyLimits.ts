@@ -1,0 +1,53 @@
+import { columnLetters } from "../address";
+import { formats } from "../formats";
+import type { BlockPlan, PlannedCell } from "../plan";
+import { named } from "../tables";
+import { across } from "./sheetParts";
+
+/** Diameters that the table tells; others are reckoned from the feet per inch beside it. [in] */
+export const LIMIT_DIAMETERS = [8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 32] as const;
+/** Slopes along which a tape is laid. [%] */
+export const LIMIT_SLOPES = [10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80] as const;
+
+/** Lines of the table. */
+export const LIMIT_ROWS = 5;
+
+/**
+ * Limiting distances of the gauge on the sheet, to the centre and to the face of a tree, and how much longer a tape
+ * along a slope may read. By native formulas, the same as LIMITINGDISTANCE:
+ *
+ *     to the centre   D sqrt(43560 / (576 BAF))
+ *     to the face     D (sqrt(43560 / (576 BAF)) - 1/24)
+ *     on a slope      times sqrt(1 + (s / 100)^2)
+ */
+export function limitBlocks(row: number): readonly BlockPlan[] {
+  const cells = (formula: (letter: string) => string): readonly PlannedCell[] =>
+    LIMIT_DIAMETERS.map((_, at) => ({ formula: formula(columnLetters(at + 1)) }));
+  const factor = `SQRT(43560/576/${named.size})`;
+  const atPoints = (answer: string) => `=IF(${named.method}="Point",${answer},"")`;
+  return [
+    across(`A${row}`, "Heading", ["DBH in", ...LIMIT_DIAMETERS]),
+    across(`A${row + 1}`, "Unit", ["Centre"]),
+    across(
+      `B${row + 1}`,
+      "Computed",
+      cells((letter) => atPoints(`${letter}${row}*${factor}`)),
+      formats.hundredth,
+    ),
+    across(`A${row + 2}`, "Unit", ["Face"]),
+    across(
+      `B${row + 2}`,
+      "Computed",
+      cells((letter) => atPoints(`${letter}${row}*(${factor}-1/24)`)),
+      formats.hundredth,
+    ),
+    across(`A${row + 3}`, "Heading", ["Slope %", ...LIMIT_SLOPES]),
+    across(`A${row + 4}`, "Unit", ["Times"]),
+    across(
+      `B${row + 4}`,
+      "Computed",
+      cells((letter) => `=SQRT(1+(${letter}${row + 3}/100)^2)`),
+      formats.thickness,
+    ),
+  ];
+}
