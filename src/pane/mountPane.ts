@@ -1,6 +1,7 @@
 import "./styles/pane.css";
 import "./styles/fields.css";
 import "./styles/views.css";
+import "./styles/map.css";
 import { nothing, render, type TemplateResult } from "lit";
 import type { WorkbookHost } from "../workbook/host";
 import { message } from "./components/message";
@@ -8,6 +9,7 @@ import { createDesks } from "./desks";
 import type { DraftStore } from "./entry/draft";
 import { firstState } from "./paneState";
 import type { Pane } from "./pane";
+import { firstLayout } from "./points/layoutState";
 import { planOf } from "./plan/planOf";
 import { createRefresher } from "./refresher";
 import { createRunner } from "./runner";
@@ -25,6 +27,8 @@ export interface PaneOptions {
   readonly view?: ViewName;
   /** Where half-typed lines are kept; left out, nowhere. */
   readonly drafts?: DraftStore;
+  /** A whole number drawn by chance, the seed of points that are laid out; left out, 1. */
+  readonly seed?: number;
 }
 
 export interface PaneHandle {
@@ -38,7 +42,11 @@ export interface PaneHandle {
 
 /** Puts the task pane into an element, over whichever spreadsheet the host stands for. */
 export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOptions = {}): PaneHandle {
-  const store = createStore({ ...firstState, view: options.view ?? firstState.view });
+  const store = createStore({
+    ...firstState,
+    view: options.view ?? firstState.view,
+    layout: { ...firstLayout, drawn: options.seed ?? firstLayout.drawn },
+  });
   const theme = followTheme(root, options.theme);
   root.classList.add("woodlot-pane");
 

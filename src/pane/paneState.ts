@@ -6,8 +6,10 @@ import type { Job } from "./job/job";
 import type { BuckingAnswers } from "./job/readBucking";
 import type { SawingAnswers } from "./job/readSawing";
 import type { StandAnswers } from "./job/readStand";
+import type { Mapped } from "./job/readMapped";
 import type { NumberedLog } from "./logs/logLine";
 import { emptyPaste, type PasteState } from "./paste/pasteState";
+import { firstLayout, type LayoutState } from "./points/layoutState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
 import { firstShare, type ShareState } from "./share/shareState";
 import { firstRules, type RulesState } from "./rules/rulesState";
@@ -67,6 +69,9 @@ export interface PaneState {
   /** The first words are shown while there is no cruise, until they were seen; and when one asks for them. */
   readonly firstWords: "unseen" | "seen" | "asked";
   readonly plan: PlanForm;
+  /** The outline and the places of the plots; undefined until they were read. */
+  readonly mapped: Mapped | undefined;
+  readonly layout: LayoutState;
   readonly tally: TallyState;
   readonly logs: EntryState<NumberedLog>;
   readonly boards: BoardsState;
@@ -94,6 +99,8 @@ export const firstState: PaneState = {
   said: "",
   firstWords: "unseen",
   plan: usualPlan,
+  mapped: undefined,
+  layout: firstLayout,
   tally: { ...noEntries, plot: "" },
   logs: noEntries,
   boards: { ...noEntries, log: "" },

@@ -3,6 +3,7 @@ import { readBucking } from "./job/readBucking";
 import { readComparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import { readJob } from "./job/readJob";
+import { readMapped } from "./job/readMapped";
 import { readSawing } from "./job/readSawing";
 import { readStand } from "./job/readStand";
 import type { PaneState } from "./paneState";
@@ -28,6 +29,7 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       store.set({ job: job ?? "none", unread: "" });
       if (!job) return;
       onJob(job);
+      store.set({ mapped: await readMapped(host) });
       store.set({ stand: await readStand(host) });
       store.set({ comparison: await readComparison(host) });
       store.set({ sawing: await readSawing(host) });

@@ -42,6 +42,8 @@ export interface WorkbookHost {
   appendRows(table: string, rows: readonly TableRow[]): Promise<void>;
   /** Changes the named cells of one row and no others. */
   updateRow(table: string, row: number, changes: TableRow): Promise<void>;
+  /** Changes the named cells of several rows at once. */
+  updateRows(table: string, changes: readonly { readonly row: number; readonly changes: TableRow }[]): Promise<void>;
   deleteRow(table: string, row: number): Promise<void>;
   readNames(names: readonly string[]): Promise<Readonly<Record<string, CellValue>>>;
   writeNames(values: Readonly<Record<string, CellValue>>): Promise<void>;

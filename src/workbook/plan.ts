@@ -4,6 +4,8 @@ export type CellValue = string | number | boolean | null;
 /** A formula, written in full with its equals sign. */
 export interface Formula {
   readonly formula: string;
+  /** What it comes to, where that is known beforehand: a file that no spreadsheet has calculated yet shows it. */
+  readonly result?: CellValue;
 }
 
 export type PlannedCell = CellValue | Formula;

@@ -103,6 +103,15 @@ export function memoryHost(calculation: Calculation): MemoryHost {
         rows[row] = { ...rows[row], ...changes };
       }),
 
+    updateRows: (name, all) =>
+      write(`update ${name} ${JSON.stringify(all)}`, () => {
+        const { rows } = table(name);
+        for (const { row, changes } of all) {
+          if (!rows[row]) throw new HostProblem("refused", `Row ${row + 1} of ${name} is not there any more.`);
+          rows[row] = { ...rows[row], ...changes };
+        }
+      }),
+
     deleteRow: (name, row) => write(`delete ${name} ${row}`, () => void table(name).rows.splice(row, 1)),
 
     readNames: async (names) => {

@@ -4,7 +4,10 @@ import { excelRun, withTable } from "./excelRun";
 import { missingColumn, missingRow } from "./hostProblems";
 import { isBlankRow, onlyFormulas, rowsByHeading, rowsToAppend } from "./tableRows";
 
-type TableVerbs = Pick<WorkbookHost, "hasTable" | "readTable" | "appendRows" | "updateRow" | "deleteRow">;
+type TableVerbs = Pick<
+  WorkbookHost,
+  "hasTable" | "readTable" | "appendRows" | "updateRow" | "updateRows" | "deleteRow"
+>;
 
 /** Tables of the workbook. Each verb takes one round trip to look and one to write. */
 export const tableVerbs: TableVerbs = {
@@ -37,18 +40,8 @@ export const tableVerbs: TableVerbs = {
       await context.sync();
     }),
 
-  updateRow: (name, row, changes) =>
-    withTable(name, async (table, context) => {
-      const { headings, formats, count } = await look(table, context);
-      if (row >= count) throw missingRow(name, row);
-      const body = table.getDataBodyRange();
-      for (const [heading, value] of Object.entries(changes)) {
-        const column = headings.indexOf(heading);
-        if (column < 0) throw missingColumn(name, heading);
-        body.getCell(row, column).values = [[toExcel(value, formats[column])]];
-      }
-      await context.sync();
-    }),
+  updateRow: (name, row, changes) => changeRows(name, [{ row, changes }]),
+  updateRows: (name, changes) => changeRows(name, changes),
 
   deleteRow: (name, row) =>
     withTable(name, async (table, context) => {
@@ -60,6 +53,21 @@ export const tableVerbs: TableVerbs = {
       await context.sync();
     }),
 };
+
+const changeRows: WorkbookHost["updateRows"] = (name, all) =>
+  withTable(name, async (table, context) => {
+    const { headings, formats, count } = await look(table, context);
+    const body = table.getDataBodyRange();
+    for (const { row, changes } of all) {
+      if (row >= count) throw missingRow(name, row);
+      for (const [heading, value] of Object.entries(changes)) {
+        const column = headings.indexOf(heading);
+        if (column < 0) throw missingColumn(name, heading);
+        body.getCell(row, column).values = [[toExcel(value, formats[column])]];
+      }
+    }
+    await context.sync();
+  });
 
 /** What every change of a table has to know, in one round trip. */
 async function look(table: Excel.Table, context: Excel.RequestContext) {

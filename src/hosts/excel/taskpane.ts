@@ -7,6 +7,9 @@ import { associateRibbon } from "./ribbonActions";
 /** The oldest Excel that knows all that the add-in uses. */
 const NEEDED = { set: "ExcelApi", version: "1.12", excel: "Excel 2021, Excel on the web or Microsoft 365" } as const;
 
+/** Seeds that are drawn from: few enough digits to copy from a printed list. */
+const SEEDS = 1_000_000;
+
 const OPEN_IN_EXCEL =
   "Open this in Excel: Woodlot Reckoner works in the task pane of a workbook. Start Excel, then choose it under Home, Add-ins.";
 const NO_OFFICE = `${OPEN_IN_EXCEL} If you are in Excel, Office's own script could not be loaded: check the connection, then open the pane again.`;
@@ -22,7 +25,8 @@ function start(): void {
 
     const theme = paneThemeFor((Office.context.officeTheme as Office.OfficeTheme | undefined)?.bodyBackgroundColor);
     const drafts = browserStorage();
-    associateRibbon(mountPane(root, excelHost(), { ...(theme && { theme }), ...(drafts && { drafts }) }));
+    const seed = 1 + Math.floor(Math.random() * SEEDS);
+    associateRibbon(mountPane(root, excelHost(), { seed, ...(theme && { theme }), ...(drafts && { drafts }) }));
   });
 }
 

@@ -25,14 +25,14 @@ export function readCorners(text: string, unit: CornerUnit): OutlineReading {
     .filter(({ line }) => /\d/.test(line));
   if (lines.length === 0)
     throw new InvalidInput("There are no numbers here. Paste two for each corner, one corner a line.");
-  if (unit === "degrees" || (unit === "looks" && lines.every(({ line }) => looksLikeDegrees(line)))) {
+  if (unit === "degrees" || (unit === "looks" && lookLikeDegrees(lines.map(({ line }) => line)))) {
     return placesToMap(
       lines.map(({ line, number }, at) => readAngles(line, number, at + 1)),
       "Latitude and longitude",
     );
   }
   const taken = unit === "looks" ? "feet" : unit;
-  const perUnit = feetIn[taken as keyof typeof feetIn];
+  const perUnit = feetIn[taken];
   const corners = withoutRepeats(
     lines.map(({ line, number }, at) => {
       const [east, north] = numberPair(line, number, at + 1, "east and north");
@@ -43,18 +43,14 @@ export function readCorners(text: string, unit: CornerUnit): OutlineReading {
   return { corners, source: `${capital(taken)} from a corner`, origin: undefined, notes: [] };
 }
 
-/** Letters of the compass or a sign for degrees, or two small numbers with the decimals of a receiver. */
-function looksLikeDegrees(line: string): boolean {
-  if (/[°º]|\b[NS]\b.*\b[EW]\b|\d\s*[NS]\b/i.test(line)) return true;
-  const numbers = line.match(NUMBER)?.slice(-2) ?? [];
+/** Letters of the compass or a sign for degrees; or small numbers, some with the decimals of a receiver. */
+function lookLikeDegrees(lines: readonly string[]): boolean {
+  if (lines.every((line) => /[°º]|\b[NS]\b.*\b[EW]\b|\d\s*[NS]\b|[NS]\s*\d/i.test(line))) return true;
+  const pairs = lines.map((line) => line.match(NUMBER)?.slice(-2) ?? []);
+  const within = ([latitude, longitude]: readonly string[]) =>
+    Math.abs(Number(latitude ?? 99)) <= 90 && Math.abs(Number(longitude ?? 999)) <= 180;
   const decimals = (number: string) => number.split(".")[1]?.length ?? 0;
-  const [latitude, longitude] = numbers.map(Number);
-  return (
-    numbers.length === 2 &&
-    numbers.every((number) => decimals(number) >= DECIMALS_OF_DEGREES) &&
-    Math.abs(latitude ?? 99) <= 90 &&
-    Math.abs(longitude ?? 999) <= 180
-  );
+  return pairs.every(within) && pairs.some((pair) => pair.every((one) => decimals(one) >= DECIMALS_OF_DEGREES));
 }
 
 const capital = (word: string) => word.charAt(0).toUpperCase() + word.slice(1);

@@ -2,6 +2,7 @@
 export const viewTitles = {
   home: "Home",
   plan: "Plan the cruise",
+  points: "Lay out points",
   tally: "Tally trees",
   paste: "Paste a tally",
   check: "Check",

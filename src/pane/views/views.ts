@@ -8,6 +8,7 @@ import { homeView } from "./homeView";
 import { logsView } from "./logsView";
 import { pasteView } from "./pasteView";
 import { planView } from "./planView";
+import { pointsView } from "./pointsView";
 import { rulesView } from "./rulesView";
 import { sawView } from "./sawView";
 import { shareView } from "./shareView";
@@ -19,6 +20,7 @@ import type { ViewName } from "./viewNames";
 export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> = {
   home: homeView,
   plan: planView,
+  points: pointsView,
   tally: tallyView,
   paste: pasteView,
   check: checkView,

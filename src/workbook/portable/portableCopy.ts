@@ -2,6 +2,7 @@ import { NAMESPACE } from "../../functions/names";
 import { zoneAt } from "../address";
 import { HostProblem, type CopiedSheet } from "../host";
 import { named } from "../tables";
+import { base64Of } from "./base64";
 import { columnWidths } from "./columnWidths";
 import { errorCells, type ErrorCell } from "./errorCells";
 import { METHODS, methodsSheet } from "./methodsSheet";
@@ -83,13 +84,4 @@ function fileName(sheets: readonly CopiedSheet[]): string {
     .replace(/[^\p{L}\p{N} ._-]/gu, "")
     .trim();
   return plain === "" ? "Woodlot" : plain;
-}
-
-/** In pieces, because a call takes only so many arguments. */
-function base64Of(bytes: Uint8Array): string {
-  const piece = 0x8000;
-  let text = "";
-  for (let from = 0; from < bytes.length; from += piece)
-    text += String.fromCharCode(...bytes.subarray(from, from + piece));
-  return btoa(text);
 }

@@ -1,3 +1,6 @@
+import { acres, squareFeetPerAcre } from "../../core/basis/units";
+import { plotRadius } from "../../core/cruise/plotRadius";
+import { plotRadiusFactor } from "../../core/cruise/plotRadiusFactor";
 import { columnLetters } from "../address";
 import { formats } from "../formats";
 import { column } from "../formula";
@@ -68,9 +71,9 @@ export function fieldTallySheet(content: FieldTallyContent): SheetPlan {
       down(SIZE_AT, alone ? "Input" : "Linked", [alone ? alone.size : { formula: `=${named.size}` }], formats.general),
       down("A4", "Note", [
         "DBH in inches, 4.5 ft up on the uphill side; 16-ft logs to the half; a blank count is one tree.",
-        { formula: gaugeInWords() },
+        { formula: gaugeInWords(), ...(alone && { result: sayGauge(alone.method, alone.size) }) },
       ]),
-      ...limitBlocks(LIMITS_AT),
+      ...limitBlocks(LIMITS_AT, alone),
       heading(`A${KEY_AT}`, "Species", 13),
       ...keyBlocks(content, keyRows),
       ...starts.flatMap((row, page) => [
@@ -92,6 +95,14 @@ const namesAlone: readonly NamePlan[] = [
 
 const gaugeInWords = () =>
   `=IF(${named.method}="Point","Borderline: in when the level tape reads no more than the limit. Other DBH: "&TEXT(SQRT(43560/576/${named.size}),"0.000")&" ft per inch, centre.",IF(${named.method}="Fixed","Plot radius "&TEXT(SQRT(43560*${named.size}/PI()),"0.0")&" ft, level. A tree is in when its centre is.",""))`;
+
+/** The same in the words that the formula comes to. */
+function sayGauge(method: string, size: number): string {
+  if (method === "Point")
+    return `Borderline: in when the level tape reads no more than the limit. Other DBH: ${plotRadiusFactor(squareFeetPerAcre(size)).toFixed(3)} ft per inch, centre.`;
+  if (method !== "Fixed") return "";
+  return `Plot radius ${plotRadius(acres(size)).toFixed(1)} ft, level. A tree is in when its centre is.`;
+}
 
 /** Codes and names, four to a line; read from Setup where there is one, so that a new code shows. */
 function keyBlocks({ species: list, alone }: FieldTallyContent, rows: number): readonly BlockPlan[] {
@@ -125,9 +136,11 @@ function pointBlocks(
   const [diameters, counts] = [range(1), range(4)];
   const trees: Formula = {
     formula: `=SUMPRODUCT((LEN(${diameters})>0)*(LEN(${counts})=0))+SUM(${counts})`,
+    result: 0,
   };
   const basalArea: Formula = {
     formula: `=IF(${named.method}="Point",${letter(3)}${row}*${named.size},"")`,
+    result: !alone || alone.method === "Point" ? 0 : "",
   };
   const inPlots = `INDEX(${column(PLOTS, plot.plot)},${at + 1})`;
   const number: PlannedCell =

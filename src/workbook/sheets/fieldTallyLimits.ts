@@ -1,6 +1,10 @@
+import { inches, percent, squareFeetPerAcre } from "../../core/basis/units";
+import { limitingDistance } from "../../core/cruise/limitingDistance";
+import { toCenter, toFace, type MeasureTo } from "../../core/cruise/measureTo";
+import { slopeStretch } from "../../core/tree/horizontalDistance";
 import { columnLetters } from "../address";
 import { formats } from "../formats";
-import type { BlockPlan, PlannedCell } from "../plan";
+import type { BlockPlan, CellValue, PlannedCell } from "../plan";
 import { named } from "../tables";
 import { across } from "./sheetParts";
 
@@ -8,6 +12,12 @@ import { across } from "./sheetParts";
 export const LIMIT_DIAMETERS = [8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 32] as const;
 /** Slopes along which a tape is laid. [%] */
 export const LIMIT_SLOPES = [10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80] as const;
+
+/** Method and gauge, where they are known beforehand. */
+export interface KnownGauge {
+  readonly method: string;
+  readonly size: number;
+}
 
 /** Lines of the table. */
 export const LIMIT_ROWS = 5;
@@ -20,9 +30,12 @@ export const LIMIT_ROWS = 5;
  *     to the face     D (sqrt(43560 / (576 BAF)) - 1/24)
  *     on a slope      times sqrt(1 + (s / 100)^2)
  */
-export function limitBlocks(row: number): readonly BlockPlan[] {
-  const cells = (formula: (letter: string) => string): readonly PlannedCell[] =>
-    LIMIT_DIAMETERS.map((_, at) => ({ formula: formula(columnLetters(at + 1)) }));
+export function limitBlocks(row: number, known?: KnownGauge): readonly BlockPlan[] {
+  const limits = (formula: (letter: string) => string, measureTo: MeasureTo): readonly PlannedCell[] =>
+    LIMIT_DIAMETERS.map((diameter, at) => ({
+      formula: formula(columnLetters(at + 1)),
+      ...(known && { result: limitOf(diameter, measureTo, known) }),
+    }));
   const factor = `SQRT(43560/576/${named.size})`;
   const atPoints = (answer: string) => `=IF(${named.method}="Point",${answer},"")`;
   return [
@@ -31,14 +44,14 @@ export function limitBlocks(row: number): readonly BlockPlan[] {
     across(
       `B${row + 1}`,
       "Computed",
-      cells((letter) => atPoints(`${letter}${row}*${factor}`)),
+      limits((letter) => atPoints(`${letter}${row}*${factor}`), toCenter),
       formats.hundredth,
     ),
     across(`A${row + 2}`, "Unit", ["Face"]),
     across(
       `B${row + 2}`,
       "Computed",
-      cells((letter) => atPoints(`${letter}${row}*(${factor}-1/24)`)),
+      limits((letter) => atPoints(`${letter}${row}*(${factor}-1/24)`), toFace),
       formats.hundredth,
     ),
     across(`A${row + 3}`, "Heading", ["Slope %", ...LIMIT_SLOPES]),
@@ -46,8 +59,15 @@ export function limitBlocks(row: number): readonly BlockPlan[] {
     across(
       `B${row + 4}`,
       "Computed",
-      cells((letter) => `=SQRT(1+(${letter}${row + 3}/100)^2)`),
+      LIMIT_SLOPES.map((slope, at) => ({
+        formula: `=SQRT(1+(${columnLetters(at + 1)}${row + 3}/100)^2)`,
+        ...(known && { result: slopeStretch(percent(slope)) }),
+      })),
       formats.thickness,
     ),
   ];
 }
+
+/** Blank where trees are not picked by a gauge. */
+const limitOf = (diameter: number, measureTo: MeasureTo, { method, size }: KnownGauge): CellValue =>
+  method === "Point" ? limitingDistance({ dbh: inches(diameter), baf: squareFeetPerAcre(size), measureTo }) : "";

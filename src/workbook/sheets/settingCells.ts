@@ -8,7 +8,7 @@ import { asked, yesOrNo } from "./sheetParts";
 import { treeSettings } from "./treeSettings";
 
 /** The assumptions in the order in which they stand on the sheet Setup. */
-export function settingsOf({ settings, invented }: WorkbookContent): readonly Setting[] {
+export function settingsOf({ settings, invented }: Pick<WorkbookContent, "settings" | "invented">): readonly Setting[] {
   const list = (choices: readonly string[], message: string): EntryRule => ({
     kind: "list",
     choices,

@@ -58,7 +58,7 @@ export function setupSheet(content: WorkbookContent): SheetPlan {
 }
 
 /** The cells that hold the codes of species, with room for more, as a rule for entry needs them. */
-export function speciesCodes(content: WorkbookContent): string {
+export function speciesCodes(content: Pick<WorkbookContent, "settings" | "invented">): string {
   const first = FIRST + settingsOf(content).length + 3;
   return `${SETUP}!$A$${first}:$A$${first + SPECIES_ROOM - 1}`;
 }
