@@ -7,7 +7,6 @@ import { figure, short } from "../figures";
 import type { Pane } from "../pane";
 import { feetPerChain } from "../plan/chains";
 import type { PointsModel } from "../points/pointsModel";
-import type { LayoutState } from "../points/layoutState";
 import { setLayout } from "../points/setLayout";
 
 /** How the grid lies on the tract, and what is needed to walk it. */

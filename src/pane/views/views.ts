@@ -5,10 +5,9 @@ import { buckView } from "./buckView";
 import { checkView } from "./checkView";
 import { compareView } from "./compareView";
 import { homeView } from "./homeView";
+import { lazyView } from "./lazyView";
 import { logsView } from "./logsView";
-import { pasteView } from "./pasteView";
 import { planView } from "./planView";
-import { pointsView } from "./pointsView";
 import { rulesView } from "./rulesView";
 import { sawView } from "./sawView";
 import { shareView } from "./shareView";
@@ -20,9 +19,9 @@ import type { ViewName } from "./viewNames";
 export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> = {
   home: homeView,
   plan: planView,
-  points: pointsView,
+  points: lazyView(async () => (await import("./pointsView")).pointsView),
   tally: tallyView,
-  paste: pasteView,
+  paste: lazyView(async () => (await import("./pasteView")).pasteView),
   check: checkView,
   stand: standView,
   buck: buckView,
