@@ -1,8 +1,9 @@
-import { fahrenheit, feet, inches, percent } from "../../src/core/basis/units";
+import { boardFeet, fahrenheit, feet, inches, percent } from "../../src/core/basis/units";
+import { boardMeasure } from "../../src/core/lumber/boardMeasure";
 import { driedSize, flat, quarter } from "../../src/core/lumber/driedSize";
-import { dry, green, hardwood, softwood } from "../../src/core/lumber/dressedSize";
+import { dry, green, hardwood, lumberKinds, softwood, softwoodTimber } from "../../src/core/lumber/dressedSize";
 import { equilibriumMoisture } from "../../src/core/lumber/equilibriumMoisture";
-import { gravityAt } from "../../src/core/lumber/lumberWeight";
+import { gravityAt, lumberWeight } from "../../src/core/lumber/lumberWeight";
 import { surfaceMeasure } from "../../src/core/lumber/surfaceMeasure";
 import { targetThickness } from "../../src/core/lumber/targetThickness";
 import { findWood } from "../../src/core/lumber/wood";
@@ -30,6 +31,9 @@ export function lumberComparisons(): Comparison[] {
         ours: softwood.dressed(inches(numberIn(row, "nominal")), seasoning),
       })),
     ),
+    compared("Softwood timbers, dressed dry and green", "in", "softwoodTimbers.csv", timbersDressed),
+    compared("Softwood dressed sizes, a second printing", "in", "softwoodSizes.dealer.csv", dealerSizes),
+    { ...compared("Board feet for each foot of a board", "bf", "softwoodSizes.dealer.csv", perFoot), printedTo: 0.001 },
     compared("Hardwood surfaced thickness", "in", "hardwoodThicknesses.csv", surfaced),
     compared("Hardwood surfaced thickness", "in", "hardwoodThicknesses.recalled.csv", surfaced),
     compared("Hardwood surface measure", "ft2", "surfaceMeasure.csv", (row) => [
@@ -38,17 +42,8 @@ export function lumberComparisons(): Comparison[] {
         ours: surfaceMeasure(inches(numberIn(row, "width")), feet(numberIn(row, "length"))),
       },
     ]),
-    compared("Target thickness", "in", "targetThickness.csv", (row) => [
-      {
-        printed: numberIn(row, "target"),
-        ours: targetThickness({
-          finished: inches(numberIn(row, "finished")),
-          shrinkage: percent(numberIn(row, "shrinkage")),
-          planing: inches(numberIn(row, "planing")),
-          variation: inches(numberIn(row, "variation")),
-        }),
-      },
-    ]),
+    compared("Target thickness: Brown's critical size", "in", "targetThickness.csv", target),
+    compared("Target thickness", "in", "targetThickness.computed.csv", target),
     compared("Shrinkage, green to ovendry", "%", "shrinkage.csv", shrunk),
     compared("Shrinkage, green to ovendry", "%", "shrinkage.copies.csv", shrunk),
     compared("Change of dimension per percent of moisture", "per %", "changeCoefficients.csv", (row) =>
@@ -59,6 +54,16 @@ export function lumberComparisons(): Comparison[] {
     ),
     compared("Equilibrium moisture content", "%", "equilibriumMoisture.csv", settled),
     compared("Equilibrium moisture content", "%", "equilibriumMoisture.recalled.csv", settled),
+    compared("Weight of lumber", "lb", "lumberWeight.computed.csv", (row) => [
+      {
+        printed: numberIn(row, "weight"),
+        ours: lumberWeight(
+          boardFeet(numberIn(row, "volume")),
+          findWood(row.name ?? ""),
+          percent(numberIn(row, "moisture")),
+        ),
+      },
+    ]),
     compared("Specific gravity at 12 %", "", "gravityAtTwelve.csv", (row) => [
       {
         printed: numberIn(row, "gravity"),
@@ -67,6 +72,44 @@ export function lumberComparisons(): Comparison[] {
     ]),
   ];
 }
+
+const target = (row: PublishedRow): readonly Pair[] => [
+  {
+    printed: numberIn(row, "target"),
+    ours: targetThickness({
+      finished: inches(numberIn(row, "finished")),
+      shrinkage: percent(numberIn(row, "shrinkage")),
+      planing: inches(numberIn(row, "planing")),
+      variation: inches(numberIn(row, "variation")),
+    }),
+  },
+];
+
+/** The table prints what comes off each class of sizes; the least size of a class stands for it. */
+function timbersDressed(row: PublishedRow): readonly Pair[] {
+  const nominal = numberIn(row, "from");
+  return [dry, green].map((seasoning) => ({
+    printed: nominal - numberIn(row, `less ${seasoning.id}`),
+    ours: softwoodTimber.dressed(inches(nominal), seasoning),
+  }));
+}
+
+const nominalOf = (row: PublishedRow, face: string) => inches(numberIn(row, `nominal ${face}`));
+
+function dealerSizes(row: PublishedRow): readonly Pair[] {
+  const kind = lumberKinds.find(({ title }) => title === row.kind) ?? hardwood;
+  return ["thickness", "width"].map((face) => ({
+    printed: numberIn(row, face),
+    ours: kind.dressed(nominalOf(row, face), dry),
+  }));
+}
+
+const perFoot = (row: PublishedRow): readonly Pair[] => [
+  {
+    printed: numberIn(row, "per foot"),
+    ours: boardMeasure(nominalOf(row, "thickness"), nominalOf(row, "width"), feet(1)),
+  },
+];
 
 const surfaced = (row: PublishedRow): readonly Pair[] => [
   { printed: numberIn(row, "surfaced"), ours: hardwood.dressed(inches(numberIn(row, "rough")), dry) },

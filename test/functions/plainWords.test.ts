@@ -70,7 +70,16 @@ describe("plain words for slips", () => {
 
   it("CHECKTREES takes limits that the tables of the stand take too", () => {
     const check = (least: unknown, largest: unknown) =>
-      checkTrees(cell(1), cell("ro"), cell(14), cell(2), cell(1), cell("ro"), any(least), any(largest))[0]?.[0];
+      checkTrees(
+        cell(1),
+        cell("ro"),
+        cell(14),
+        cell(2),
+        cell(1),
+        cell("ro"),
+        any(least),
+        any(largest),
+      )[0]?.[0] as unknown;
     expect(check(1, 80)).toBe("");
     expect(check(1, 100)).toBe("Largest DBH should be between 1 and 80 in. You have 100. Missing a decimal point?");
     expect(check(0.5, 60)).toBe("Least DBH should be between 1 and 80 in. You have 0.5.");

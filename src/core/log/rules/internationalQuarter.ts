@@ -15,7 +15,8 @@ const WIDER_KERF = 0.904762; // what a 1/4-in kerf leaves of the lumber of a 1/8
  *     T  diameter inside bark at the section's top [in], 1/2 in more for each section below the first
  *
  * Valid from about 3.23 in up. What a length that 4 does not divide gives is told with eighthInchSections.
- * Printed tables show the nearest 5 bf; three of the 126 cells read differ from that by one step.
+ * Printed tables show the nearest 5 bf; three of the 126 cells read differ from that by one step, where the figure
+ * lies less than a quarter board foot short of the half. No convention of rounding gives all 126 as they are printed.
  *
  * @throws InvalidInput when diameter or length is not a number above 0
  * @throws OutOfRange when the topmost section would hold less than nothing

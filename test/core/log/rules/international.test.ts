@@ -45,6 +45,30 @@ describe("International 1/4", () => {
   });
 });
 
+describe("the three cells of a printed table that round otherwise", () => {
+  const { rows } = published("log/internationalQuarter.csv");
+  const toHalf = (volume: number) => Math.round(2 * volume) / 2;
+  const differing = (figure: (row: (typeof rows)[number]) => number) =>
+    rows
+      .filter((row) => 5 * Math.floor(figure(row) / 5 + 0.5) !== numberIn(row, "volume"))
+      .map((row) => `${row["diameter"]}x${row["length"]}`);
+
+  it("lie less than a quarter board foot short of the half at which 5 bf more begin", () => {
+    for (const row of rows.filter(({ reason }) => reason)) {
+      const short = numberIn(row, "volume") - 2.5 - internationalQuarter.scale(printedLog(row));
+      expect(short).toBeGreaterThan(0);
+      expect(short).toBeLessThan(0.25);
+    }
+  });
+
+  it("come out as printed by rounding to half a board foot on the way, but then two other cells do not", () => {
+    const onTheWay = (row: (typeof rows)[number]) =>
+      toHalf(0.904762 * toHalf(internationalEighth.scale(printedLog(row))));
+    expect(differing(onTheWay)).toEqual(["12x6", "16x6"]);
+    expect(differing((row) => internationalQuarter.scale(printedLog(row)))).toEqual(["15x16", "17x14", "21x8"]);
+  });
+});
+
 describe("International 1/8", () => {
   const formulas = published("log/eighthInchFormulas.csv");
 
