@@ -8,6 +8,7 @@ import * as density from "./density";
 import * as describe from "./describe";
 import * as designs from "./designs";
 import * as harvest from "./harvest";
+import * as localTables from "./localTables";
 import * as logMeasures from "./logMeasures";
 import * as logs from "./logs";
 import * as millSetup from "./millSetup";
@@ -35,6 +36,7 @@ const shells = [
   woods,
   tree,
   stem,
+  localTables,
   speciesList,
   harvest,
   bucking,

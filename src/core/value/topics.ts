@@ -63,6 +63,9 @@ import { sources as dbhFromGirth } from "../tree/dbhFromGirth";
 import { sources as formClass } from "../tree/formClass";
 import { sources as horizontalDistance } from "../tree/horizontalDistance";
 import { sources as insideBark } from "../tree/insideBark";
+import { localForms } from "../tree/local";
+import { sources as fitLocalTable } from "../tree/local/fitLocalTable";
+import { sources as localVolume } from "../tree/local/localVolume";
 import { sources as logsFromHeight } from "../tree/logsFromHeight";
 import { sources as speciesFacts } from "../tree/national/speciesFacts";
 import { sources as stemDiameter } from "../tree/national/stemDiameter";
@@ -140,6 +143,9 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   BUCKHABITS: [...buckPlan, ...buckHabits, ...stemDiameter, ...treeLogs, ...rules, ...sourcesOf(cubicFormulas)],
   FORMCLASS: formClass,
   STEMVOLUME: stemVolume,
+  LOCALFIT: [...sourcesOf(localForms), ...fitLocalTable],
+  LOCALVOLUME: [...sourcesOf(localForms), ...localVolume],
+  LOCALTABLE: [...sourcesOf(localForms), ...localVolume],
   STEMDIAMETER: stemDiameter,
   TREEWEIGHT: treeWeight,
   SPECIESOF: speciesFacts,
