@@ -10,6 +10,7 @@ import { demoPoints } from "./demoPoints";
 import { demoCosts, demoPrices } from "./demoPrices";
 import { demoProducts } from "./demoProducts";
 import { demoSawn } from "./demoSawn";
+import { demoLocalVolume } from "./demoLocalVolume";
 import { demoStem } from "./demoStem";
 import { demoTrees } from "./demoTally";
 
@@ -47,6 +48,7 @@ export const demoContent: WorkbookContent = {
   sawn: demoSawn,
   mill: demoMill,
   products: demoProducts,
+  localVolume: demoLocalVolume,
   stem: demoStem,
   prices: demoPrices,
   costs: demoCosts,

@@ -1,7 +1,8 @@
+import { combinedVariable } from "../core/tree/local/combinedVariable";
 import type { SheetPlan, TableRow } from "./plan";
 import type { Settings } from "./settings";
 import { board, cost, costItems, mill, plot, price, product, products, species } from "./tables";
-import type { StemContent } from "./workbookContent";
+import type { LocalVolumeContent, StemContent } from "./workbookContent";
 import { workbookPlan } from "./workbookPlan";
 
 /** What a cruise of one's own starts with beside its settings. */
@@ -27,6 +28,7 @@ export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): re
     sawn: [],
     mill: blankLimits,
     products: usualProducts,
+    localVolume: noLocalVolume,
     stem: noStem,
     prices: blankPrices,
     costs: blankCosts,
@@ -59,6 +61,9 @@ export const usualProducts: readonly TableRow[] = (
   [product.step]: step,
   [product.soldBy]: soldBy,
 }));
+
+/** No trees felled yet. */
+export const noLocalVolume: LocalVolumeContent = { form: combinedVariable.title, use: null, species: null, felled: [] };
 
 /** No tree yet; stump and trim as most leave them. [ft] */
 export const noStem: StemContent = {

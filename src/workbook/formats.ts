@@ -5,6 +5,8 @@ export const formats = {
   whole: "0",
   tenth: "0.0",
   hundredth: "0.00",
+  /** Coefficients of a fit, which may be small. */
+  fitted: "0.0000######",
   thickness: "0.000",
   volume: "#,##0",
   mbf: "#,##0.0",

@@ -10,6 +10,7 @@ export const MILL = "Mill";
 export const PRICES = "Prices";
 export const COSTS = "Costs";
 export const PRODUCTS = "Products";
+export const FELLED_TREES = "FelledTrees";
 export const STEM_FLAWS = "StemFlaws";
 
 export const tree = {
@@ -144,6 +145,18 @@ export const product = {
   unit: "Price unit",
 } as const;
 
+/** Felled trees that a local volume table is fitted to. */
+export const felled = {
+  tree: "Tree",
+  species: "Species",
+  dbh: "DBH in",
+  height: "Height ft",
+  volume: "Volume ft3",
+  note: "Note",
+  byTable: "By table ft3",
+  off: "Off pct",
+} as const;
+
 /** Parts of the stem on the sheet Bucking that no log may hold. */
 export const flaw = { from: "From ft", to: "To ft", what: "What" } as const;
 
@@ -204,6 +217,9 @@ export const named = {
   pickedLog: "Picked_Log",
   workedFunction: "Worked_Function",
   pattern: "Saw_Pattern",
+  localForm: "Local_Form",
+  localUse: "Local_Use",
+  localSpecies: "Local_Species",
   stemSpecies: "Stem_Species",
   stemDbh: "Stem_DBH",
   stemHeight: "Stem_Height",
@@ -250,6 +266,8 @@ export const out = {
   sawPlan: "Out_Saw_Plan",
   sawYield: "Out_Saw_Yield",
   sawLayout: "Out_Saw_Layout",
+  localFit: "Out_Local_Fit",
+  localTable: "Out_Local_Table",
   buckPlan: "Out_Buck_Plan",
   buckHabits: "Out_Buck_Habits",
   standing: "Out_Standing",

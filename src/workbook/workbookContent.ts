@@ -18,6 +18,7 @@ export interface WorkbookContent {
   readonly mill: readonly TableRow[];
   /** What trees are cut into. */
   readonly products: readonly TableRow[];
+  readonly localVolume: LocalVolumeContent;
   /** The stem on the sheet Bucking. */
   readonly stem: StemContent;
   readonly prices: readonly TableRow[];
@@ -40,4 +41,13 @@ export interface StemContent {
   readonly trim: number;
   /** Rot, crooks and breaks. */
   readonly flaws: readonly TableRow[];
+}
+
+/** A volume table of one's own, and whether the tally uses it. */
+export interface LocalVolumeContent {
+  readonly form: string;
+  readonly use: "Yes" | null;
+  /** The owner's code of the species that it is for; null for every species. */
+  readonly species: string | null;
+  readonly felled: readonly TableRow[];
 }

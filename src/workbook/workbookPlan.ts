@@ -5,6 +5,8 @@ import { cardSheet } from "./sheets/card";
 import { COMPARE, compareSheet } from "./sheets/compare";
 import { FIELD_TALLY, fieldTallySheet } from "./sheets/fieldTally";
 import { CARD_SHEET } from "./sheets/logCells";
+import { localVolumeSheet } from "./sheets/localVolume";
+import { LOCAL_VOLUME } from "./sheets/localVolumeCells";
 import { LOGS_SHEET, logsSheet } from "./sheets/logs";
 import { OUTLINE_SHEET, outlineSheet } from "./sheets/outline";
 import { POINT_LIST, pointListSheet } from "./sheets/pointList";
@@ -35,6 +37,7 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   ["Stock table", "Board feet per acre by diameter class and species"],
   [PRODUCTS_SHEET, "What your trees can be cut into, and how much of each the stand holds"],
   [BUCKING, "The best-paying way to cut one stem, beside habits of cutting it"],
+  [LOCAL_VOLUME, "A volume table of your own, from trees you felled, with its error"],
   [LOGS_SHEET, "Felled logs: scaled by the buyer's rule and conventions, and what they should saw out to"],
   [CARD_SHEET, "The buyer's own printed table, when he scales by one"],
   [RULES_SHEET, "The same logs under other rules, and board feet by diameter"],
@@ -60,6 +63,7 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   stockTableSheet(content),
   productsSheet(content),
   buckingSheet(content),
+  localVolumeSheet(content),
   logsSheet(content),
   cardSheet(),
   rulesSheet(),

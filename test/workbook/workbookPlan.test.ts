@@ -161,6 +161,7 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
       "Boards",
       "Sawing",
       "Bucking",
+      "Local volume",
       "Compare",
       "Prices",
     ]) {

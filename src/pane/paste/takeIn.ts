@@ -3,7 +3,15 @@ import type { Pane } from "../pane";
 import { layAsking } from "../plan/layAsking";
 import { speciesList } from "../plan/speciesList";
 import type { PastedTally } from "../../workbook/pastedTally";
-import { blankCosts, blankLimits, blankPrices, noStem, usualBoards, usualProducts } from "../../workbook/emptyWorkbook";
+import {
+  blankCosts,
+  blankLimits,
+  blankPrices,
+  noLocalVolume,
+  noStem,
+  usualBoards,
+  usualProducts,
+} from "../../workbook/emptyWorkbook";
 import type { Settings } from "../../workbook/settings";
 import {
   plot as plotHeading,
@@ -53,6 +61,7 @@ export async function startWith(pane: Pane, pasted: PastedTally, settings: Setti
     boards: usualBoards,
     mill: blankLimits,
     products: usualProducts,
+    localVolume: noLocalVolume,
     stem: noStem,
     prices: blankPrices,
     costs: blankCosts,

@@ -1,12 +1,13 @@
 import { beside } from "../address";
-import { call, column, lookedUp } from "../formula";
+import { call, column } from "../formula";
 import { formats } from "../formats";
 import type { ColumnPlan, SheetPlan } from "../plan";
-import { flaw, named, out, species, SPECIES, STEM_FLAWS } from "../tables";
+import { flaw, named, out, species, STEM_FLAWS } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
 import { productList } from "./productColumns";
 import { asked, cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
+import { ofSpecies } from "./speciesColumns";
 import { stemCells } from "./stemCells";
 
 export const BUCKING = "Bucking";
@@ -34,10 +35,10 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
     named.stemTrim,
     column(STEM_FLAWS, flaw.from),
     column(STEM_FLAWS, flaw.to),
-    '""',
-    '""',
+    named.division,
+    named.origin,
     named.stemLogs,
-    named.formClass,
+    formClass,
     named.units,
   ] as const;
 
@@ -112,8 +113,9 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
   });
 }
 
-/** The owner's code stands for the name that Setup gives it; any other word stands for itself. */
-const meantBy = lookedUp(SPECIES, species.name, species.code, named.stemSpecies);
+/** The owner's code stands for the national species that Setup finds for it; any other word stands for itself. */
+const meantBy = ofSpecies(species.national, named.stemSpecies);
+const formClass = ofSpecies(species.usedFormClass, named.stemSpecies, named.formClass);
 
 const drawnBy =
   `=IF(AND(N(${named.stemHeight})>0,N(${named.stemLogs})>0),"Check: clear the height or the logs",` +

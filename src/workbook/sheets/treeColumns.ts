@@ -3,6 +3,7 @@ import { formats } from "../formats";
 import type { ColumnPlan } from "../plan";
 import { named, plot, PLOTS, species, SPECIES, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
+import { byLocalTable, localWood } from "./localVolumeCells";
 import { plotNumbers } from "./points";
 import { boardList } from "./sawing";
 import { speciesCodes } from "./setup";
@@ -15,14 +16,18 @@ const NO_VOLUME =
   " The tables have no volume for it, so the stand has none either: correct DBH or logs, or clear the logs to count it without volume.";
 
 /** The two roads to a volume are never mixed in silence: this says which one a tree took. */
-const roadTaken = `=IF(${here(tree.dbh)}="","",IF(${here(tree.logs)}<>"",IF(${here(tree.height)}<>"","Logs and total height","Logs"),IF(${here(tree.height)}<>"","Total height","")))`;
+const roadTaken = `=IF(${here(tree.dbh)}="","",IF(${here(tree.logs)}<>"",IF(${here(tree.height)}<>"","Logs and total height","Logs"),IF(${here(tree.height)}<>"",IF(${byLocalTable(here(tree.species))},"Local table","Total height"),"")))`;
 const noHeight = `OR(${here(tree.dbh)}="",${here(tree.height)}="")`;
 const nationalCode = ofSpecies(species.key, here(tree.species));
-const byTotalHeight = (name: "STEMVOLUME" | "TREEWEIGHT", part: string) =>
-  `=IF(${noHeight},"",${call(name, nationalCode, here(tree.dbh), here(tree.height), quoted(part), named.division, named.origin, named.units)})`;
+const national = (name: "STEMVOLUME" | "TREEWEIGHT", part: string) =>
+  call(name, nationalCode, here(tree.dbh), here(tree.height), quoted(part), named.division, named.origin, named.units);
+
+/** The owner's own table stands in for the national equation where he said so. */
+const woodByHeight = `=IF(${noHeight},"",IF(${byLocalTable(here(tree.species))},${localWood(here(tree.dbh), here(tree.height))},${national("STEMVOLUME", "Wood")}))`;
 
 /** Why the national equations are silent stands in the flag of the cell itself. */
-const NO_WOOD = " The national equations have no wood for it: see the species list on Setup, and DBH and height.";
+const NO_WOOD =
+  " Neither the national equations nor a local table have wood for it: see the species list on Setup, DBH and height.";
 
 const unmeasured = `OR(${here(tree.dbh)}="",${here(tree.logs)}="")`;
 const sound = `(1-${here(tree.cull)}/100)`;
@@ -116,13 +121,13 @@ export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => 
     heading: tree.wood,
     width: 10,
     format: formats.tenth,
-    formula: byTotalHeight("STEMVOLUME", "Wood"),
+    formula: woodByHeight,
   },
   {
     heading: tree.weight,
     width: 10,
     format: formats.volume,
-    formula: byTotalHeight("TREEWEIGHT", "Stem wood, green"),
+    formula: `=IF(${noHeight},"",${national("TREEWEIGHT", "Stem wood, green")})`,
   },
   {
     heading: tree.perAcre,
