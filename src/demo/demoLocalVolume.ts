@@ -4,16 +4,16 @@ import type { LocalVolumeContent } from "../workbook/workbookContent";
 
 /** Invented white oaks: DBH in, height ft, wood ft3. */
 const lines: readonly (readonly [dbh: number, height: number, volume: number])[] = [
-  [8.4, 52, 9.1],
-  [10.1, 57, 13.6],
-  [11.6, 61, 19.9],
-  [12.8, 66, 24.3],
-  [14.2, 64, 31.5],
-  [15.5, 71, 38.6],
-  [16.9, 72, 49.2],
-  [18.3, 77, 56.8],
-  [19.7, 75, 69.4],
-  [21.8, 81, 86.9],
+  [8.4, 49, 8.6],
+  [10.1, 62, 14.9],
+  [11.6, 58, 18.7],
+  [12.8, 69, 26.2],
+  [14.2, 62, 30.1],
+  [15.5, 74, 41.2],
+  [16.9, 70, 45.6],
+  [18.3, 80, 62.8],
+  [19.7, 72, 63.9],
+  [21.8, 84, 94.4],
 ];
 
 /** A table of their own for the white oaks of the demo, not yet used for its tally. */
