@@ -63,7 +63,7 @@ describe("the stem and the local table, on the page", () => {
     const [, b] = [await cell("Local volume!K14"), await cell("Local volume!K15")];
     expect(b).toBeGreaterThan(0.001);
     expect(await cell("Local volume!K17")).toBe(10);
-    const rows = await read(opened.page, "Local volume!C8:H17");
+    const rows = await read(opened.page, "Local volume!C9:H18");
     const a = (await cell("Local volume!K14")) as number;
     for (const [dbh, height, volume, , byTable, off] of rows as number[][]) {
       expect(byTable).toBeCloseTo(a + (b as number) * dbh! * dbh! * height!, 6);
@@ -100,7 +100,7 @@ describe("the stem and the local table, on the page", () => {
     await put(page, "Local volume!K5", [["Combined variable"]]);
     await put(
       page,
-      "Local volume!E8:E17",
+      "Local volume!E9:E18",
       Array.from({ length: 10 }, () => [""]),
     );
     expect(await cell("Local volume!J12")).toBe("No trees yet");

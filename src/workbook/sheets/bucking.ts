@@ -47,7 +47,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
     sheetClass: "presentation",
     landscape: true,
     frozenRows: 3,
-    widths: [18, 20, 12, 20, 13, 18, 12, 12, 13, 3],
+    widths: [18, 20, 12, 20, 15, 20, 12, 12, 15, 3],
     blocks: [
       title(BUCKING),
       down("A2", "Note", [
@@ -95,7 +95,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
           formats.hundredth,
           formats.general,
           formats.tenth,
-          formats.tenth,
+          formats.hundredth,
           formats.cents,
           formats.hundredth,
           formats.tenth,

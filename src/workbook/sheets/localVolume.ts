@@ -9,7 +9,7 @@ import { FIT_AT, localFitRange, LOCAL_VOLUME } from "./localVolumeCells";
 import { speciesCodes } from "./setup";
 import { asked, cautionLine, down, heading, sheetPlan, title, yesOrNo } from "./sheetParts";
 
-const TABLE_AT = "A7";
+const TABLE_AT = "A8";
 const SETTINGS_AT = "J5";
 const VOLUMES_AT = "N5";
 const VOLUMES_ROWS = 62;
@@ -23,15 +23,16 @@ export function localVolumeSheet(content: WorkbookContent): SheetPlan {
     name: LOCAL_VOLUME,
     sheetClass: "foundation",
     landscape: true,
-    frozenRows: 7,
-    widths: [...felledColumns(content).map(({ width }) => width), 3, 28, 20, 40, 3, 10],
+    frozenRows: 8,
+    widths: [...felledColumns(content).map(({ width }) => width), 3, 32, 22, 40, 3, 10],
     blocks: [
       title(LOCAL_VOLUME),
       down("A2", "Note", [
         cautionLine("Estimate"),
-        "Fell and measure trees of one species over all sizes you have: a dozen is a start, thirty are better. Height and volume are measured the same way on every tree.",
-        "The error is that of one tree. A tree a tenth beyond the felled sizes gets no volume. Choose the form with the smaller Furnival index.",
-        "With Yes below, wood by total height on the sheet Trees comes from here and no longer from the national equations.",
+        "Fell trees of one species over all sizes you have: a dozen is a start, thirty are better.",
+        "Measure height and volume the same way on every tree. The error is that of one tree.",
+        "Trees a tenth beyond the felled sizes get no volume. The smaller Furnival index is the better form.",
+        "Yes at Use it on Trees takes wood by total height from here, not from the national equations.",
       ]),
       heading(beside(SETTINGS_AT, -1, 0), "The table", 3),
       down(SETTINGS_AT, "Computed", ["Form", "Use it on Trees", "For the species"]),
