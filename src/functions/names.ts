@@ -42,6 +42,8 @@ export const functionNames = [
   "MOREPLOTS",
   "TRACTTOTAL",
   "CHECKTREES",
+  "CHECKPLOTS",
+  "CHECKLIST",
   "CHECKHEIGHTS",
   "CHECKSPECIES",
   "LOGSCALE",

@@ -1,5 +1,6 @@
 import * as boards from "./boards";
 import * as bucking from "./bucking";
+import * as checks from "./checks";
 import * as count from "./count";
 import * as cut from "./cut";
 import * as cutParts from "./cutParts";
@@ -41,6 +42,7 @@ const shells = [
   harvest,
   bucking,
   stand,
+  checks,
   sampling,
   logs,
   scaling,

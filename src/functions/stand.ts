@@ -17,7 +17,6 @@ import {
 } from "./shell/standTables";
 import { sizeOf } from "./shell/plots";
 import { dbhBounds, readTally } from "./shell/tally";
-import { treeChecks } from "./shell/treeChecks";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -363,40 +362,5 @@ export function tractTotal(per_acre: any, margin: any, acres: any, acres_margin?
       inAcres(oneNumber(acres_margin, "Margin of the acres", { unit: "ac (ha)", low: 0, high: 1e7 }, 0)),
     );
     return [[total.value, total.margin, total.low, total.high]];
-  });
-}
-
-/**
- * What looks wrong with each row of a tally, in one plain sentence; blank when nothing does.
- * @customfunction CHECKTREES
- * @param plot Plot of each tallied tree: name or number.
- * @param species Species of each tree: your own code or name.
- * @param dbh Diameter at breast height of each tree, in inches.
- * @param logs Height of each tree, in 16-foot logs and half logs.
- * @param plots Every plot that was visited: names, or numbers other than 0.
- * @param species_list Every species of your list: codes or names.
- * @param [dbh_min] Least diameter that belongs in the tally, in inches. Left out: 1.
- * @param [dbh_max] Largest diameter to expect, in inches. Left out: 60.
- * @returns A sentence or a blank for each row, in the shape that was given.
- */
-export function checkTrees(
-  plot: any[][],
-  species: any[][],
-  dbh: any[][],
-  logs: any[][],
-  plots: any[][],
-  species_list: any[][],
-  dbh_min?: any,
-  dbh_max?: any,
-): any[][] {
-  return treeChecks({
-    plot,
-    species,
-    dbh,
-    logs,
-    plots,
-    speciesList: species_list,
-    dbhMin: dbh_min,
-    dbhMax: dbh_max,
   });
 }

@@ -2,19 +2,12 @@ import { describe, expect, it } from "vitest";
 import { demoContent } from "../../src/demo/demoWorkbook";
 import { boardTally } from "../../src/functions/boards";
 import { logScale, logScaleRules } from "../../src/functions/logs";
+import { checkPlots, checkTrees } from "../../src/functions/checks";
 import { breakEvenPrice, compareWays, homeSawNet, valueRange } from "../../src/functions/money";
 import { marginOfError, morePlots } from "../../src/functions/sampling";
 import { scalingDiameter, scalingLength } from "../../src/functions/scaling";
 import { sawPlan, sawYield } from "../../src/functions/sawing";
-import {
-  checkTrees,
-  plotTable,
-  speciesTable,
-  standSummary,
-  standTable,
-  stockTable,
-  tractTotal,
-} from "../../src/functions/stand";
+import { plotTable, speciesTable, standSummary, standTable, stockTable, tractTotal } from "../../src/functions/stand";
 import { RULE_DIAMETERS, RULE_LENGTH } from "../../src/workbook/sheets/rules";
 import { log, sawn, species, tree } from "../../src/workbook/tables";
 import * as demo from "./demoColumns";
@@ -68,8 +61,14 @@ describe("the demo's tally", () => {
       demo.columnOf(speciesList, species.code),
       settings.minDbh,
       settings.maxDbh,
+      demo.volumeColumn,
     );
     expect(checks.flat().filter((text) => text !== "")).toEqual([]);
+    const [plots, trees] = [demo.countedPlots, [demo.plotColumn, demo.speciesColumn, demo.dbhColumn, demo.logsColumn]];
+    const visited = plots.map(() => ["Yes"]);
+    const none = plots.map(() => [null]);
+    const [of, kinds, thick, tall] = trees as [unknown[][], unknown[][], unknown[][], unknown[][]];
+    expect(checkPlots(of, kinds, thick, tall, plots, visited, none).flat().join("")).toBe("");
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { smallEndRules } from "../../src/core/log/findLogRule";
-import { checkTrees, SamplingMethodName, StandUnits, treesPerAcre } from "../../src/functions/stand";
+import { checkTrees } from "../../src/functions/checks";
+import { SamplingMethodName, StandUnits, treesPerAcre } from "../../src/functions/stand";
 import { logTaper } from "../../src/functions/logMeasures";
 import { rulePrice } from "../../src/functions/scaleSheets";
 import { sawYield } from "../../src/functions/sawing";

@@ -1,6 +1,6 @@
 import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
-import type { Acres, Inches, PerAcre, SquareFeetPerAcre } from "../basis/units";
+import type { Acres, Feet, Inches, PerAcre, SquareFeetPerAcre } from "../basis/units";
 
 /** How trees are picked for the tally, and so how many trees on an acre each of them stands for. */
 export interface SamplingMethod extends Choice {
@@ -24,6 +24,8 @@ export interface SamplingMethod extends Choice {
    * @throws InvalidInput when the diameter or the size is not a number above 0
    */
   treesPerAcre(dbh: Inches, size: SampleSize): PerAcre;
+  /** How far from the middle of the plot a tree may stand and still be in, on level ground; left out, there is no middle. */
+  farthest?(dbh: Inches, size: SampleSize): Feet;
 }
 
 /** The basal area factor of a gauge [ft2/ac], or the size of a plot [ac]. */

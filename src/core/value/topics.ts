@@ -4,6 +4,7 @@ import { sources as bafOptions } from "../cruise/bafOptions";
 import { sources as checkCruise } from "../cruise/checkCruise";
 import { sources as checkHeight } from "../cruise/checkHeight";
 import { sources as checkTree } from "../cruise/checkTree";
+import { sources as farFromOthers } from "../cruise/farFromOthers";
 import { sources as clusters } from "../cruise/clusters";
 import { sources as countMeasure } from "../cruise/countMeasure";
 import { densityMeasures } from "../cruise/densities";
@@ -161,7 +162,9 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   MARGINPERCENT: estimate,
   MOREPLOTS: [...plotsNeeded, ...estimate],
   TRACTTOTAL: tractTotal,
-  CHECKTREES: checkTree,
+  CHECKTREES: [...checkTree, ...farFromOthers, ...limitingDistance],
+  CHECKPLOTS: checkTree,
+  CHECKLIST: [ourList],
   CHECKHEIGHTS: checkHeight,
   CHECKSPECIES: speciesFacts,
   PLOTSBYACRES: plotGuides.map(({ source }) => source),

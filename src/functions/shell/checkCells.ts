@@ -1,5 +1,6 @@
-import { InvalidInput, Problem } from "../../core/basis/problem";
+import { InvalidInput } from "../../core/basis/problem";
 import { asCells, type Cells } from "./readings";
+import { sentenceOf } from "./sentenceOf";
 
 /**
  * One sentence or a blank for each row of a few lists, in the shape of the largest; never an error, since a check that
@@ -18,13 +19,4 @@ export function checkCells(lists: readonly unknown[], check: (cells: readonly un
       }),
     ),
   );
-}
-
-function sentenceOf(check: () => string): string {
-  try {
-    return check();
-  } catch (problem) {
-    if (problem instanceof Problem) return problem.message;
-    throw problem;
-  }
 }

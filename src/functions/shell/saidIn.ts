@@ -4,7 +4,7 @@ import type { Telling } from "../../core/basis/telling";
 import type { Unit, UnitSystem } from "./unitSystem";
 
 /** How a metric user is told the measures of a sentence. */
-function tellingIn({ diameter, distance, treeArea, cubic, weight, density }: UnitSystem): Telling {
+export function tellingIn({ diameter, distance, treeArea, cubic, weight, density }: UnitSystem): Telling {
   const units = new Map<string, Unit>([
     ["in", diameter],
     ["ft", distance],

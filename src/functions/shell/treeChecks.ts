@@ -1,12 +1,18 @@
+import { chosen } from "../../core/basis/choices";
 import { InvalidInput, Problem } from "../../core/basis/problem";
 import { shown } from "../../core/basis/shown";
-import { inches } from "../../core/basis/units";
-import { checkTree, type TallyRules } from "../../core/cruise/checkTree";
+import { feet, inches } from "../../core/basis/units";
+import { checkTally, type FullTallyLine } from "../../core/cruise/checkTally";
+import type { TallyRules } from "../../core/cruise/checkTree";
+import { samplingMethods } from "../../core/cruise/methods";
 import { NameList } from "../../core/cruise/nameList";
-import { column, filledRows, isNothing, sharedRows, type Column } from "./columns";
-import { asCells, boundedNumber, DATE, isDateSerial, oneNumber, type Cells } from "./readings";
+import { column, filledRows, isMissing, isNothing, sharedRows, type Column } from "./columns";
+import { sampleSize } from "./plots";
+import { asCells, boundedNumber, DATE, isDateSerial, isLeftOut, oneNumber, type Cells } from "./readings";
+import { tellingIn } from "./saidIn";
+import { sentenceOf } from "./sentenceOf";
 import { dbhBounds } from "./tally";
-import { unitSystem } from "./unitSystem";
+import { unitSystem, type UnitSystem } from "./unitSystem";
 
 export interface CheckArguments {
   readonly plot: unknown;
@@ -17,6 +23,11 @@ export interface CheckArguments {
   readonly speciesList: unknown;
   readonly dbhMin: unknown;
   readonly dbhMax: unknown;
+  readonly volume: unknown;
+  readonly distance: unknown;
+  readonly method: unknown;
+  readonly size: unknown;
+  readonly units: unknown;
 }
 
 interface Lists {
@@ -24,10 +35,9 @@ interface Lists {
   readonly species: Column;
   readonly dbh: Column;
   readonly logs: Column;
+  readonly volume: Column;
+  readonly distance: Column;
 }
-
-/** The diameters that the tables of the stand take. [in] */
-const LIMIT = dbhBounds(unitSystem(null));
 
 /** One sentence or a blank for each line of a tally, in the shape that was given; never an error. */
 export function treeChecks(given: CheckArguments): Cells {
@@ -36,64 +46,104 @@ export function treeChecks(given: CheckArguments): Cells {
     species: column(given.species, "Species"),
     dbh: column(given.dbh, "DBH"),
     logs: column(given.logs, "Logs"),
+    volume: column(given.volume, "Volume"),
+    distance: column(given.distance, "Distance"),
   };
-  const check = lineCheck(given, lists);
   const size = (cells: Cells) => cells.length * (cells[0]?.length ?? 0);
   const shape = [given.plot, given.species, given.dbh, given.logs]
     .map(asCells)
     .reduce((largest, one) => (size(one) > size(largest) ? one : largest));
+  const says = sentences(given, lists, size(shape));
   const wide = shape[0]?.length ?? 1;
-  return shape.map((cells, row) => Array.from(cells, (_, place) => check(row * wide + place)));
+  return shape.map((cells, row) => Array.from(cells, (_, place) => says(row * wide + place)));
 }
 
-/** The check of one line; where the lists or the limits themselves cannot be used, every line says so. */
-function lineCheck(given: CheckArguments, lists: Lists): (row: number) => string {
-  const { plot, species, dbh, logs } = lists;
-  try {
+/** The sentence of each line; where the lists or the limits themselves cannot be used, every line says so. */
+function sentences(given: CheckArguments, lists: Lists, rows: number): (row: number) => string {
+  const { species, dbh, logs } = lists;
+  let answers: readonly string[] = [];
+  const problem = sentenceOf(() => {
     sharedRows(Object.values(lists) as Column[]);
-    const leastDbh = inches(oneNumber(given.dbhMin, "Least DBH", LIMIT, 1));
-    const mostDbh = inches(oneNumber(given.dbhMax, "Largest DBH", LIMIT, 60));
-    if (leastDbh > mostDbh) {
-      throw new InvalidInput(
-        `Least DBH should be at most the largest one, ${shown(mostDbh)} in. You have ${shown(leastDbh)}.`,
-      );
-    }
-    const rules: TallyRules = {
-      plots: namesIn(given.plots),
-      species: namesIn(given.speciesList),
-      leastDbh,
-      mostDbh,
-      logsMeasured: anyFilled(logs),
-    };
-    return (row) =>
-      sentenceOf(() =>
-        checkTree(
-          {
-            plot: nameAt(plot, row),
-            species: nameAt(species, row),
-            dbh: numberIn(dbh, row),
-            logs: numberIn(logs, row),
-          },
-          rules,
-        ),
-      );
-  } catch (problem) {
-    const said = sentenceOf(() => raise(problem));
-    return (row) => ([species, dbh, logs].every((list) => isNothing(list.at(row))) ? "" : said);
-  }
+    const units = unitSystem(given.units);
+    const limit = limitOf(given, units);
+    const read = Array.from({ length: rows }, (_, row) => lineOf(lists, row, units, limit));
+    const odd = checkTally(
+      read.map((line) => (typeof line === "string" ? NOTHING : line)),
+      rulesOf(given, lists, units),
+    );
+    answers = read.map((line, row) => (typeof line === "string" ? line : (odd[row] ?? "")));
+    return "";
+  });
+  if (problem === "") return (row) => answers[row] ?? "";
+  return (row) => ([species, dbh, logs].every((list) => isNothing(list.at(row))) ? "" : problem);
 }
 
-function sentenceOf(check: () => string): string {
+const NOTHING: FullTallyLine = {
+  plot: undefined,
+  species: undefined,
+  dbh: undefined,
+  logs: undefined,
+  volume: undefined,
+  distance: undefined,
+  limit: undefined,
+};
+
+function rulesOf(
+  { plots, speciesList, dbhMin, dbhMax }: CheckArguments,
+  { logs }: Lists,
+  units: UnitSystem,
+): TallyRules {
+  const { perOurs, name } = units.diameter;
+  const limit = (given: unknown, what: string, usual: number) =>
+    inches(oneNumber(given, what, dbhBounds(units), usual * perOurs) / perOurs);
+  const [leastDbh, mostDbh] = [limit(dbhMin, "Least DBH", 1), limit(dbhMax, "Largest DBH", 60)];
+  if (leastDbh > mostDbh) {
+    throw new InvalidInput(
+      `Least DBH should be at most the largest one, ${shown(mostDbh * perOurs)} ${name}. You have ${shown(leastDbh * perOurs)}.`,
+    );
+  }
+  return {
+    plots: namesIn(plots),
+    species: namesIn(speciesList),
+    leastDbh,
+    mostDbh,
+    ...(units.metric && { telling: tellingIn(units) }),
+    logsMeasured: anyFilled(logs),
+  };
+}
+
+type LimitOf = (dbh: number) => FullTallyLine["limit"];
+
+/** How far a tree of a diameter may stand, where the tally has a middle to tape from. */
+function limitOf({ method, size, distance }: CheckArguments, units: UnitSystem): LimitOf {
+  const cells = asCells(size);
+  if (isLeftOut(method) || isLeftOut(size) || isMissing(column(distance, "Distance")) || cells.length > 1)
+    return () => undefined;
+  const picked = chosen("Method", asCells(method)[0]?.[0], samplingMethods);
+  const taken = sampleSize(size, picked, units);
+  return (dbh) => picked.farthest?.(inches(dbh), taken);
+}
+
+/** A line, or the sentence that says which of its cells cannot be read. */
+function lineOf(lists: Lists, row: number, units: UnitSystem, limit: LimitOf): FullTallyLine | string {
   try {
-    return check();
+    const dbh = numberIn(lists.dbh, row, units.diameter.perOurs);
+    const distance = numberIn(lists.distance, row, units.distance.perOurs);
+    const volume: unknown = lists.volume.at(row);
+    return {
+      plot: nameAt(lists.plot, row),
+      species: nameAt(lists.species, row),
+      dbh,
+      logs: numberIn(lists.logs, row),
+      // A volume that is no number says so in its own cell.
+      volume: typeof volume === "number" && volume > 0 && Number.isFinite(volume) ? volume : undefined,
+      distance: distance === undefined ? undefined : feet(distance),
+      limit: dbh !== undefined && dbh > 0 && distance !== undefined ? limit(dbh) : undefined,
+    };
   } catch (problem) {
     if (problem instanceof Problem) return problem.message;
     throw problem;
   }
-}
-
-function raise(problem: unknown): never {
-  throw problem;
 }
 
 function nameAt(list: Column, row: number): string | undefined {
@@ -107,18 +157,18 @@ function nameAt(list: Column, row: number): string | undefined {
   return String(cell).trim();
 }
 
-function numberIn(list: Column, row: number): number | undefined {
+function numberIn(list: Column, row: number, perOurs = 1): number | undefined {
   const cell = list.at(row);
   if (isNothing(cell)) return undefined;
   if (isDateSerial(Number(cell))) throw new InvalidInput(DATE);
-  return boundedNumber(cell, list.what, { unit: "" });
+  return boundedNumber(cell, list.what, { unit: "" }) / perOurs;
 }
 
 function namesIn(given: unknown): NameList {
   const list = column(given, "List");
   const found = new NameList();
-  for (let row = filledRows(list) - 1; row >= 0; row -= 1)
-    if (!isNothing(list.at(row))) found.add(String(list.at(row)));
+  const filled = filledRows(list);
+  for (let row = 0; row < filled; row += 1) if (!isNothing(list.at(row))) found.add(String(list.at(row)));
   return found;
 }
 

@@ -33,7 +33,7 @@ describe("a line of the tally", () => {
     ["The plot is missing, so this tree is not counted.", { plot: undefined }],
     ["Plot 15 is not in the plot list.", { plot: "15" }],
     ["The species is missing.", { species: undefined }],
-    ['"rp" is not in your species list. Fix the code or add it on Setup.', { species: "rp" }],
+    ['"rp" is not in your species list. Fix the code or add it on Setup. Did you mean ro?', { species: "rp" }],
     ["Logs are missing for a tree of 14.3 in, so it adds no volume.", { logs: undefined }],
     ["Logs should be 0 or more. You have -1.", { logs: -1 }],
     ["4.5 logs look like too many for 14.3 in; printed tables stop at 4.", { logs: 4.5 }],

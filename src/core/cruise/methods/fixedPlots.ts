@@ -1,5 +1,6 @@
 import { requirePositive } from "../../basis/require";
-import { perAcre } from "../../basis/units";
+import { acres, perAcre } from "../../basis/units";
+import { plotRadius } from "../plotRadius";
 import type { SamplingMethod } from "../samplingMethod";
 
 /**
@@ -37,4 +38,6 @@ export const fixedPlots: SamplingMethod = {
     requirePositive("Plot size", size, "ac");
     return perAcre(1 / size);
   },
+
+  farthest: (_, size) => plotRadius(acres(size)),
 };

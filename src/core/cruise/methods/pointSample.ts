@@ -1,6 +1,7 @@
 import { requirePositive } from "../../basis/require";
-import { perAcre } from "../../basis/units";
+import { perAcre, squareFeetPerAcre } from "../../basis/units";
 import { basalArea } from "../../tree/basalArea";
+import { limitingDistance } from "../limitingDistance";
 import type { SamplingMethod } from "../samplingMethod";
 
 /**
@@ -48,4 +49,6 @@ export const pointSample: SamplingMethod = {
     requirePositive("Basal area factor", size, "ft2/ac");
     return perAcre(size / basalArea(dbh));
   },
+
+  farthest: (dbh, size) => limitingDistance({ dbh, baf: squareFeetPerAcre(size) }),
 };
