@@ -1,7 +1,7 @@
+import { byBoth } from "../core/cruise/checkHeight";
 import { doyle } from "../core/log/rules/doyle";
 import type { SheetPlan } from "../workbook/plan";
 import { usualSettings } from "../workbook/settings";
-import { species } from "../workbook/tables";
 import type { WorkbookContent } from "../workbook/workbookContent";
 import { workbookPlan } from "../workbook/workbookPlan";
 import { demoLayout } from "./demoLayout";
@@ -12,6 +12,7 @@ import { demoProducts } from "./demoProducts";
 import { demoSawn } from "./demoSawn";
 import { demoLocalVolume } from "./demoLocalVolume";
 import { demoStem } from "./demoStem";
+import { demoSpecies } from "./demoSpecies";
 import { demoTrees } from "./demoTally";
 
 /** A woodlot that does not exist: no real owner, place, tree or price. */
@@ -24,22 +25,12 @@ export const demoContent: WorkbookContent = {
     size: 10,
     rule: "International 1/4",
     formClass: 78,
+    heightMeasured: byBoth.title,
     minDbh: 10,
     kerf: 0.09,
     scale: { ...usualSettings.scale, rule: doyle.title, trim: 0.33 },
   },
-  species: [
-    ["ro", "red oak", 62],
-    ["wo", "white oak", 60],
-    ["sm", "sugar maple", 55],
-    ["yp", "yellow-poplar", 40],
-    ["bc", "black cherry", 45],
-    ["hi", "hickory", 65],
-  ].map(([code = null, name = null, density = null]) => ({
-    [species.code]: code,
-    [species.name]: name,
-    [species.density]: density,
-  })),
+  species: demoSpecies,
   plots: demoPoints,
   layout: demoLayout,
   trees: demoTrees,

@@ -36,6 +36,7 @@ export const functionNames = [
   "STOCKTABLE",
   "SPECIESTABLE",
   "PLOTTABLE",
+  "PRODUCTTABLE",
   "QMD",
   "MARGINOFERROR",
   "MARGINPERCENT",

@@ -16,6 +16,7 @@ import * as millSetup from "./millSetup";
 import * as money from "./money";
 import * as outline from "./outline";
 import * as plan from "./plan";
+import * as products from "./products";
 import * as sampling from "./sampling";
 import * as sawing from "./sawing";
 import * as scaleSheets from "./scaleSheets";
@@ -43,6 +44,7 @@ const shells = [
   bucking,
   stand,
   checks,
+  products,
   sampling,
   logs,
   scaling,

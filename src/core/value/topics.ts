@@ -79,6 +79,7 @@ import { sources as breakEvenPrice } from "./breakEvenPrice";
 import { sources as buckHabits } from "./buckHabits";
 import { sources as buckPlan } from "./buckPlan";
 import { sources as compareWays } from "./compareWays";
+import { sources as cutTree } from "./cutTree";
 import { sources as homeSawnNet } from "./homeSawnNet";
 import { sources as rulePrice } from "./rulePrice";
 import { sources as treeLumber } from "./treeLumber";
@@ -157,6 +158,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   STOCKTABLE: [...expansion, ...diameterClass],
   SPECIESTABLE: [...stand, ...quadraticMeanDiameter],
   PLOTTABLE: expansion,
+  PRODUCTTABLE: [...cutTree, ...stemDiameter, ...treeLogs, ...treeLumber, ...stand],
   QMD: quadraticMeanDiameter,
   MARGINOFERROR: estimate,
   MARGINPERCENT: estimate,

@@ -3,6 +3,7 @@ import type { Source } from "../basis/source";
 import { boardFeet, type BoardFeet, type Inches } from "../basis/units";
 import type { BoardSize } from "../sawing/boardSize";
 import type { BoardLengths } from "../sawing/flitches";
+import type { SawLog } from "../sawing/sawLog";
 import { sawPlan } from "../sawing/sawPlan";
 import { sawYield } from "../sawing/sawYield";
 import type { SawingPattern } from "../sawing/sawingPattern";
@@ -29,10 +30,15 @@ export interface LumberOrder {
  *
  * @returns a function from a tree to board feet; it throws OutOfRange outside the form-class tables
  */
-export function treeLumber({ sizes, kerf, pattern, lengths }: LumberOrder): (tree: FormClassTree) => BoardFeet {
-  const known = new Map<string, number>();
+export function treeLumber(order: LumberOrder): (tree: FormClassTree) => BoardFeet {
+  const ofLog = logLumber(order);
+  return (tree) => boardFeet(treeLogs(tree).reduce((sum, log) => sum + ofLog(log), 0));
+}
 
-  const ofLog = (log: Parameters<typeof sawPlan>[0]["log"]): number => {
+/** How much lumber one log should saw out to by the best plan; a plan made once is kept for the next log of its size. */
+export function logLumber({ sizes, kerf, pattern, lengths }: LumberOrder): (log: SawLog) => number {
+  const known = new Map<string, number>();
+  return (log) => {
     const key = `${log.smallEnd} ${log.largeEnd} ${log.length}`;
     const before = known.get(key);
     if (before !== undefined) return before;
@@ -40,8 +46,6 @@ export function treeLumber({ sizes, kerf, pattern, lengths }: LumberOrder): (tre
     known.set(key, sawn);
     return sawn;
   };
-
-  return (tree) => boardFeet(treeLogs(tree).reduce((sum, log) => sum + ofLog(log), 0));
 }
 
 /** A plan without a mill is out of range for one reason only: no board of the list fits the log. */

@@ -37,7 +37,7 @@ export interface ReadOrder {
 }
 
 /** What is left on a log beyond the length that is bought, when nothing is said: about 4 inches. [ft] */
-const USUAL_TRIM = 0.33;
+export const USUAL_TRIM = 0.33;
 const HIGHEST = 400; // ft
 
 /**

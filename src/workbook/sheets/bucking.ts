@@ -114,7 +114,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
 }
 
 /** The owner's code stands for the national species that Setup finds for it; any other word stands for itself. */
-const meantBy = ofSpecies(species.national, named.stemSpecies);
+const meantBy = ofSpecies(species.key, named.stemSpecies);
 const formClass = ofSpecies(species.usedFormClass, named.stemSpecies, named.formClass);
 
 const drawnBy =

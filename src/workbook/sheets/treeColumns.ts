@@ -18,9 +18,8 @@ const NO_VOLUME =
 /** The two roads to a volume are never mixed in silence: this says which one a tree took. */
 const roadTaken = `=IF(${here(tree.dbh)}="","",IF(${here(tree.logs)}<>"",IF(${here(tree.height)}<>"","Logs and total height","Logs"),IF(${here(tree.height)}<>"",IF(${byLocalTable(here(tree.species))},"Local table","Total height"),"")))`;
 const noHeight = `OR(${here(tree.dbh)}="",${here(tree.height)}="")`;
-const nationalCode = ofSpecies(species.key, here(tree.species));
 const national = (name: "STEMVOLUME" | "TREEWEIGHT", part: string) =>
-  call(name, nationalCode, here(tree.dbh), here(tree.height), quoted(part), named.division, named.origin, named.units);
+  call(name, here(tree.key), here(tree.dbh), here(tree.height), quoted(part), named.division, named.origin, named.units);
 
 /** The owner's own table stands in for the national equation where he said so. */
 const woodByHeight = `=IF(${noHeight},"",IF(${byLocalTable(here(tree.species))},${localWood(here(tree.dbh), here(tree.height))},${national("STEMVOLUME", "Wood")}))`;
@@ -86,6 +85,12 @@ export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => 
     rule: asked(0, 100, "Percent, 15 for 15 percent."),
   },
   { heading: tree.note, width: 22 },
+  {
+    heading: tree.key,
+    width: 14,
+    format: formats.whole,
+    formula: `=${ofSpecies(species.key, here(tree.species))}`,
+  },
   { heading: tree.road, width: 20, formula: roadTaken },
   {
     heading: tree.formClass,

@@ -1,0 +1,99 @@
+import { beside } from "../address";
+import { call, column } from "../formula";
+import { formats } from "../formats";
+import type { BlockPlan, SpillPlan } from "../plan";
+import { named, out, plot, PLOTS, tree, TREES } from "../tables";
+import { productList } from "./productColumns";
+import { boardList } from "./sawing";
+import { heading, quoted } from "./sheetParts";
+
+/** Rows that the answers are kept free: products, what is left, the whole, lumber, and trees that are not in it. */
+const ROWS = 24;
+const COLUMNS = 8;
+
+/** By total height wherever that was measured, since it draws the whole stem. */
+const road = `IF(${named.heightMeasured}="Logs",${quoted("Logs")},${quoted("Total height")})`;
+const roadInWords = `IF(${named.heightMeasured}="Logs","by logs and form class","by total height")`;
+
+/** What the tally holds of each product, below one another from a cell: all trees, the harvest, and the wood by itself. */
+export function productAnswers(at: string): {
+  readonly headings: readonly BlockPlan[];
+  readonly spills: readonly SpillPlan[];
+} {
+  const harvestAt = beside(at, ROWS + 2, 0);
+  const woodAt = beside(harvestAt, ROWS + 2, 0);
+  const title = (cell: string, words: string) =>
+    heading(beside(cell, -1, 0), { formula: `=${quoted(`${words}, per acre, `)}&${roadInWords}` }, COLUMNS);
+  return {
+    headings: [
+      title(at, "All trees by product"),
+      title(harvestAt, "Harvest (Take is not No) by product"),
+      heading(beside(woodAt, -1, 0), "All trees with a total height, per acre; volume in ft3 of wood", 6),
+    ],
+    spills: [
+      byProduct(out.products, at, tree.dbh),
+      byProduct(out.harvestProducts, harvestAt, tree.harvestDbh),
+      {
+        name: out.wood,
+        at: woodAt,
+        formula: `=IF(COUNT(${column(TREES, tree.wood)})=0,"",${call(
+          "STANDSUMMARY",
+          column(TREES, tree.plot),
+          column(TREES, tree.dbh),
+          column(PLOTS, plot.counted),
+          named.method,
+          named.size,
+          column(TREES, tree.wood),
+          column(TREES, tree.count),
+          named.confidence,
+          named.units,
+        )})`,
+        rows: 5,
+        columns: 6,
+        formats: [formats.general, formats.tenth, formats.tenth, formats.whole, formats.tenth, formats.tenth],
+      },
+    ],
+  };
+}
+
+const byProduct = (name: string, at: string, dbh: string): SpillPlan => ({
+  name,
+  at,
+  formula: `=${call(
+    "PRODUCTTABLE",
+    column(TREES, tree.plot),
+    column(TREES, tree.key),
+    column(TREES, dbh),
+    column(TREES, tree.height),
+    column(TREES, tree.logs),
+    productList,
+    column(PLOTS, plot.counted),
+    named.method,
+    named.size,
+    road,
+    column(TREES, tree.count),
+    column(TREES, tree.cull),
+    column(TREES, tree.formClass),
+    boardList,
+    named.kerf,
+    named.pattern,
+    named.realized,
+    named.confidence,
+    named.division,
+    named.origin,
+    named.units,
+  )}`,
+  rows: ROWS,
+  columns: COLUMNS,
+  headingLines: 2,
+  formats: [
+    formats.general,
+    formats.general,
+    formats.tenth,
+    formats.tenth,
+    formats.tenth,
+    formats.tenth,
+    formats.dollars,
+    formats.dollars,
+  ],
+});
