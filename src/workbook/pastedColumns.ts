@@ -1,5 +1,5 @@
 /** What a pasted column can hold, in the order that is taken when the text has no headings. */
-export const pastedFields = ["plot", "species", "dbh", "logs", "count", "take", "cull", "note"] as const;
+export const pastedFields = ["plot", "species", "dbh", "logs", "count", "take", "cull", "note", "height"] as const;
 
 export type PastedField = (typeof pastedFields)[number];
 
@@ -24,6 +24,7 @@ const words: Readonly<Record<PastedField, readonly string[]>> = {
   count: ["count", "trees", "tally", "number", "n"],
   take: ["take", "cut", "harvest"],
   cull: ["cull", "defect"],
+  height: ["height", "totalheight", "totheight", "ht", "totht", "totalht", "treeheight"],
   note: ["note", "notes", "remark", "remarks", "comment"],
 };
 

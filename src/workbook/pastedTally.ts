@@ -26,7 +26,7 @@ class Unreadable extends Error {}
 
 /**
  * Reads a tally pasted from a spreadsheet or a text file: columns parted by tabs, commas or semicolons, found by
- * their headings or else by their order: plot, species, DBH, logs, count. A line with a plot and nothing else is a
+ * their headings or else by their order: plot, species, DBH, logs, count; total height by its heading only. A line with a plot and nothing else is a
  * plot without trees, which counts.
  */
 export function pastedTally(text: string): PastedTally {
@@ -63,7 +63,10 @@ export function pastedTally(text: string): PastedTally {
     rejects,
     warnings: [
       ...doubtsOfCommas(data.slice(match.headingRows), meta.delimiter, match),
-      ...pastedDoubts(match.headings[match.columns.dbh ?? -1], trees),
+      ...pastedDoubts(
+        { dbh: match.headings[match.columns.dbh ?? -1], height: match.headings[match.columns.height ?? -1] },
+        trees,
+      ),
     ],
   };
 }
@@ -85,7 +88,7 @@ function readLine(cell: (field: PastedField) => string): { readonly name: CellVa
   if (plot === "") throw new Unreadable("The plot is missing.");
   const name = numberIn(plot) ?? plot;
   const dbh = cell("dbh");
-  if (dbh === "" && cell("species") === "" && cell("logs") === "") return { name };
+  if (dbh === "" && cell("species") === "" && cell("logs") === "" && cell("height") === "") return { name };
   if (dbh === "") throw new Unreadable("The DBH is missing.");
 
   return {
@@ -95,6 +98,7 @@ function readLine(cell: (field: PastedField) => string): { readonly name: CellVa
       [tree.species]: cell("species") || null,
       [tree.dbh]: above0("DBH", dbh, "inches"),
       [tree.logs]: atLeast0("Logs", cell("logs"), "16-ft logs"),
+      ...(cell("height") !== "" && { [tree.height]: above0("Height", cell("height"), "feet") }),
       [tree.count]: cell("count") === "" ? null : above0("Count", cell("count"), "trees"),
       [tree.take]: yesNo(cell("take")),
       [tree.cull]: percent(cell("cull")),

@@ -1,5 +1,6 @@
 import { chosen } from "../../src/core/basis/choices";
 import { inches, percent } from "../../src/core/basis/units";
+import { byTotalHeight } from "../../src/core/cruise/checkHeight";
 import { checkTree } from "../../src/core/cruise/checkTree";
 import { NameList } from "../../src/core/cruise/nameList";
 import { logRules } from "../../src/core/log/rules";
@@ -27,6 +28,7 @@ import {
 } from "../../src/workbook/tables";
 import type { Calculation, MemoryBook } from "./memoryHost";
 import { buckingAnswers } from "./buckingCalculation";
+import { heightCheck, productAnswers, speciesFacts, woodOf } from "./heightCalculation";
 import { sawingAnswers } from "./sawingCalculation";
 
 /** The workbook's own functions over a book in memory, so that the pane reads figures that follow the tally. */
@@ -40,7 +42,13 @@ const column = (book: MemoryBook, table: string, heading: string): Column =>
 const setting = (book: MemoryBook, name: string) => Number(book.names.get(name));
 
 function computed(table: string, row: TableRow, book: MemoryBook): TableRow {
-  if (table === TREES) return { [tree.volume]: volume(row, book), [tree.check]: treeCheck(row, book) };
+  if (table === SPECIES) return speciesFacts(row);
+  if (table === TREES)
+    return {
+      [tree.volume]: volume(row, book),
+      [tree.wood]: woodOf(row, book),
+      [tree.check]: treeCheck(row, book) || heightCheck(row, book),
+    };
   if (table === PLOTS)
     return { [plot.counted]: counted(row, book) ? (row[plot.plot] ?? null) : "", [plot.check]: plotCheck(row, book) };
   if (table === LOGS) return scaled(row, book);
@@ -105,7 +113,7 @@ function treeCheck(row: TableRow, book: MemoryBook): string {
       species: list(SPECIES, species.code),
       leastDbh: inches(setting(book, named.minDbh)),
       mostDbh: inches(setting(book, named.maxDbh)),
-      logsMeasured: true,
+      logsMeasured: book.names.get(named.heightMeasured) !== byTotalHeight.title,
     },
   );
 }
@@ -155,6 +163,7 @@ function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[
   const answers: Readonly<Record<string, () => CellValue[][]>> = {
     ...sawingAnswers(book),
     ...buckingAnswers(book),
+    ...productAnswers(book),
     [out.summary]: summary,
     [out.harvest]: summary,
     [out.lumber]: summary,

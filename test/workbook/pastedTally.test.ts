@@ -23,6 +23,28 @@ describe("a pasted tally", () => {
     expect(plots.map((row) => row["Plot"])).toEqual([3, 4]);
   });
 
+  it("takes total heights by their heading, and asks where they cannot be such", () => {
+    const { match, trees, warnings } = lines(
+      "plot,sp,dbh,logs,Total height (ft)",
+      "1,ro,14.3,2.5,85",
+      "1,ro,14.3,,2.5",
+      "1,ro,14.3,85,",
+    );
+    expect(match.columns).toEqual({ plot: 0, species: 1, dbh: 2, logs: 3, height: 4 });
+    expect(trees[0]).toMatchObject({ "Logs 16 ft": 2.5, "Height ft": 85 });
+    expect(trees[2]).not.toHaveProperty("Height ft");
+    expect(says(warnings)).toEqual([
+      [3, "Total height 2.5 ft is less than 5 ft. Are these logs?"],
+      [4, "85 logs of 16 ft? A total height has a column of its own."],
+    ]);
+  });
+
+  it("says that a height in meters is not one in feet, and leaves out one that is no number", () => {
+    const { warnings, rejects } = lines("plot,sp,dbh,Height (m)", "1,ro,14.3,tall", "1,ro,14.3,26");
+    expect(says(warnings)).toEqual([[0, 'The heading "Height (m)" says meters, but the workbook takes feet.']]);
+    expect(says(rejects)).toEqual([[2, 'Height needs a number of feet, but this line has "tall".']]);
+  });
+
   it.each([
     ["tabs", "1\tro\t14.3\t2\t3"],
     ["commas", "1,ro,14.3,2,3"],

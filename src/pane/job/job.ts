@@ -1,3 +1,4 @@
+import type { HeightMeasured } from "../../core/cruise/checkHeight";
 import type { ScaleConventions } from "../../workbook/settings";
 import type { BoardLine } from "../boards/boardLine";
 import type { LogLine } from "../logs/logLine";
@@ -10,6 +11,8 @@ export interface SavedTree {
   readonly plot: string;
   readonly tree: TallyTree;
   readonly volume: number | null;
+  /** By total height. [ft3] */
+  readonly wood: number | null;
   readonly check: string;
   readonly accepted: string;
 }
@@ -61,6 +64,8 @@ export interface Job {
   /** How the buyer scales the logs. */
   readonly scale: ScaleConventions;
   readonly formClass: number;
+  /** Which height of the trees is measured. */
+  readonly heightMeasured: HeightMeasured;
   readonly minDbh: number;
   readonly maxDbh: number;
   readonly invented: boolean;
@@ -70,6 +75,9 @@ export interface Job {
   readonly logs: readonly SavedLog[];
   readonly boards: readonly SavedBoard[];
 }
+
+/** What a number behind the DBH means at the tally box when it does not say so itself. */
+export const heightIs = ({ heightMeasured: { logs } }: Job): "logs" | "feet" => (logs ? "logs" : "feet");
 
 export const treesOn = (job: Job, plot: string) => job.trees.filter((one) => samePlot(one.plot, plot));
 

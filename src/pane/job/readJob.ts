@@ -1,3 +1,5 @@
+import { choiceNamed } from "../../core/basis/choices";
+import { byLogs, heightsMeasured } from "../../core/cruise/checkHeight";
 import type { WorkbookHost } from "../../workbook/host";
 import { usualSettings } from "../../workbook/settings";
 import { BOARDS, LOGS, named, PLOTS, SPECIES, TREES } from "../../workbook/tables";
@@ -15,6 +17,7 @@ const settingNames = [
   named.target,
   named.rule,
   named.formClass,
+  named.heightMeasured,
   named.minDbh,
   named.maxDbh,
   named.invented,
@@ -54,6 +57,7 @@ export async function readJob(host: WorkbookHost): Promise<Job | undefined> {
     target: number(settings[named.target]) ?? 20,
     rule: text(settings[named.rule]),
     formClass: number(settings[named.formClass]) ?? 78,
+    heightMeasured: choiceNamed(settings[named.heightMeasured], heightsMeasured) ?? byLogs,
     minDbh: number(settings[named.minDbh]) ?? 1,
     maxDbh: number(settings[named.maxDbh]) ?? 60,
     invented: yes(settings[named.invented]),

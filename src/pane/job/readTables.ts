@@ -20,11 +20,13 @@ export const treesOf = (table: TableContent): readonly SavedTree[] =>
         species: text(row[treeHeading.species]),
         dbh: number(row[treeHeading.dbh]) ?? 0,
         logs: number(row[treeHeading.logs]),
+        height: positive(row[treeHeading.height]),
         count: number(row[treeHeading.count]) ?? 1,
         cull: number(row[treeHeading.cull]),
         note: text(row[treeHeading.note]),
       },
       volume: number(row[treeHeading.volume]),
+      wood: number(row[treeHeading.wood]),
       check: text(row[treeHeading.check]),
       accepted: text(row[treeHeading.accepted]),
     }))
@@ -81,5 +83,15 @@ export const boardsOf = (table: TableContent): readonly SavedBoard[] =>
 
 export const speciesOf = (table: TableContent): readonly KnownSpecies[] =>
   table.rows
-    .map((row) => ({ code: text(row[speciesHeading.code]), name: text(row[speciesHeading.name]) }))
+    .map((row) => {
+      const [fia, barkRatio] = [positive(row[speciesHeading.fia]), positive(row[speciesHeading.barkRatio])];
+      const scientific = text(row[speciesHeading.scientific]);
+      return {
+        code: text(row[speciesHeading.code]),
+        name: text(row[speciesHeading.name]),
+        ...(fia !== null && { fia }),
+        ...(scientific !== "" && { scientific }),
+        ...(barkRatio !== null && { barkRatio }),
+      };
+    })
     .filter(({ code }) => code !== "");

@@ -1,3 +1,4 @@
+import { checkHeight } from "../../core/cruise/checkHeight";
 import { checkTree } from "../../core/cruise/checkTree";
 import { NameList } from "../../core/cruise/nameList";
 import { Problem } from "../../core/basis/problem";
@@ -17,17 +18,20 @@ export function doubt(tree: TallyTree, plot: string, job: Job): string {
   return [first, uncovered(tree, job)].filter((sentence) => sentence !== "").join(" ");
 }
 
-const odd = (tree: TallyTree, plot: string, job: Job): string =>
-  checkTree(
+function odd(tree: TallyTree, plot: string, job: Job): string {
+  const said = checkTree(
     { plot, species: tree.species, dbh: tree.dbh, logs: tree.logs ?? undefined },
     {
       plots: new NameList(job.plots.map((one) => one.name)),
       species: new NameList(job.species.map(({ code }) => code)),
       leastDbh: inches(job.minDbh),
       mostDbh: inches(job.maxDbh),
-      logsMeasured: job.trees.some((one) => one.tree.logs !== null),
+      logsMeasured: job.heightMeasured.logs && job.trees.some((one) => one.tree.logs !== null),
     },
   );
+  const heights = { dbh: tree.dbh, logs: tree.logs ?? undefined, height: tree.height ?? undefined };
+  return said || checkHeight(heights, job.heightMeasured);
+}
 
 /** A tree that the tables do not cover would leave the whole stand without a volume. */
 function uncovered({ dbh, logs }: TallyTree, { rule, formClass }: Job): string {

@@ -6,6 +6,8 @@ export interface TallyTree {
   readonly dbh: number;
   /** 16-ft logs; null when they were not measured. */
   readonly logs: number | null;
+  /** Total height; null when it was not measured. [ft] */
+  readonly height: number | null;
   readonly count: number;
   /** Cull, in percent of the volume; null when none was given. */
   readonly cull: number | null;
@@ -16,6 +18,11 @@ export interface TallyTree {
 export interface KnownSpecies {
   readonly code: string;
   readonly name: string;
+  /** Number in the national forest inventory, where the owner gave it. */
+  readonly fia?: number;
+  readonly scientific?: string;
+  /** Diameter inside bark over diameter outside bark, as the sheet has it. */
+  readonly barkRatio?: number;
 }
 
 /** A tree and the point that it stands on. */

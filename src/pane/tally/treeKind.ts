@@ -1,7 +1,7 @@
 import { tree as heading, TREES } from "../../workbook/tables";
 import { TREES_SHEET } from "../../workbook/sheets/trees";
 import type { EntryKind } from "../entry/entryKind";
-import { samePlot, type Job, type SavedTree } from "../job/job";
+import { heightIs, samePlot, type Job, type SavedTree } from "../job/job";
 import { treesOf } from "../job/readTables";
 import type { TallyState } from "../paneState";
 import { parseTallyLine } from "./parseTallyLine";
@@ -17,8 +17,8 @@ export const treeKind = (job: () => Job, now: () => TallyState): EntryKind<Place
   sheet: TREES_SHEET,
   saved: () => job().trees.map(saved),
   savedIn: (table) => treesOf(table).map(saved),
-  write: ({ tree }) => writeTallyLine(tree),
-  say: ({ tree }) => sayTree(tree, job().species),
+  write: ({ tree }) => writeTallyLine(tree, heightIs(job())),
+  say: ({ tree }) => sayTree(tree, job().species, heightIs(job())),
   key: ({ plot, tree }) => `${plot.trim().toLowerCase()} ${writeTallyLine(tree)}`,
   whereabouts: ({ plot }) => ` of point ${plot}`,
   isHere: ({ plot }) => samePlot(plot, now().plot),
@@ -29,16 +29,17 @@ export const treeKind = (job: () => Job, now: () => TallyState): EntryKind<Place
     const here = job().trees.filter((one) => samePlot(one.plot, plot));
     const last = pending.at(-1)?.entry.tree ?? here.at(-1)?.tree ?? job().trees.at(-1)?.tree;
     const known = last && last.species !== "" ? last.species : undefined;
-    const line = parseTallyLine(text, { species: job().species, lastSpecies: known });
+    const line = parseTallyLine(text, { species: job().species, lastSpecies: known, heightIs: heightIs(job()) });
     return line.kind === "tree" ? { kind: "entry", entry: { plot, tree: line.tree } } : line;
   },
 
-  row: ({ plot, tree: { species, dbh, logs, count, cull, note } }) => ({
+  row: ({ plot, tree: { species, dbh, logs, height, count, cull, note } }) => ({
     // As its own table has the point: a number where the workbook has a number.
     [heading.plot]: job().plots.find((one) => samePlot(one.name, plot))?.value ?? plot,
     [heading.species]: species,
     [heading.dbh]: dbh,
     [heading.logs]: logs,
+    [heading.height]: height,
     [heading.count]: count,
     [heading.cull]: cull,
     [heading.note]: note === "" ? null : note,

@@ -1,11 +1,19 @@
 import type { TallyTree } from "./tallyTree";
 
-/** A tree as the line one would type for it, so that it can be put back into the tally box. */
-export function writeTallyLine({ species, dbh, logs, count, cull, note }: TallyTree): string {
+/**
+ * A tree as the line one would type for it, so that it can be put back into the tally box.
+ *
+ * @param heightIs what a bare number behind the DBH means there
+ */
+export function writeTallyLine(
+  { species, dbh, logs, height, count, cull, note }: TallyTree,
+  heightIs: "logs" | "feet" = "logs",
+): string {
   return [
     species,
     String(dbh),
-    logs === null ? "" : String(logs),
+    logs === null ? "" : heightIs === "logs" ? String(logs) : `${logs}logs`,
+    height === null ? "" : `h${height}`,
     count === 1 ? "" : `x${count}`,
     cull === null ? "" : `c${cull}`,
     note === "" ? "" : `/${note}`,

@@ -17,6 +17,7 @@ const fieldTitles: Readonly<Record<PastedField, string>> = {
   take: "Take",
   cull: "Cull, %",
   note: "Note",
+  height: "Total height, ft",
 };
 
 /** The first rows as they were pasted, with a menu over each column that says what it holds. */

@@ -31,8 +31,8 @@ export function pasteView(pane: Pane) {
           setPaste(pane, { text: (event.target as HTMLTextAreaElement).value, columns: undefined, result: "" })}
       ></textarea>
       <span class="hint" id="paste-text-hint"
-        >Columns parted by tabs or commas: plot, species, DBH in inches, 16-ft logs, count. A row with only a plot is an
-        empty one.</span
+        >Columns parted by tabs or commas: plot, species, DBH in inches, 16-ft logs, count. A column headed Height is
+        total height in feet. A row with only a plot is an empty one.</span
       >
     </div>
     ${pasted ? html`${found(pasted)} ${pastePreview(pane, pasted)} ${notes(pasted)} ${pasteDestination(pane, pasted, job)}` : nothing}

@@ -85,12 +85,6 @@ export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => 
     rule: asked(0, 100, "Percent, 15 for 15 percent."),
   },
   { heading: tree.note, width: 22 },
-  {
-    heading: tree.key,
-    width: 14,
-    format: formats.whole,
-    formula: `=${ofSpecies(species.key, here(tree.species))}`,
-  },
   { heading: tree.road, width: 20, formula: roadTaken },
   {
     heading: tree.formClass,

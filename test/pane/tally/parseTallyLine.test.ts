@@ -15,6 +15,7 @@ const tree = (change: Partial<TallyTree>): TallyTree => ({
   species: "ro",
   dbh: 14.3,
   logs: 2.5,
+  height: null,
   count: 1,
   cull: null,
   note: "",
@@ -118,6 +119,7 @@ describe("whatever is typed", () => {
     species: fc.constantFrom("ro", "sm", "yp", "cx", "rp", "zz"),
     dbh: hundredths(200),
     logs: fc.option(fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2)),
+    height: fc.option(hundredths(200)),
     count: fc.integer({ min: 1, max: 40 }),
     cull: fc.option(fc.integer({ min: 0, max: 100 })),
     note: fc.string({ maxLength: 30 }).map((text) =>
@@ -154,6 +156,10 @@ describe("whatever is typed", () => {
       "x2",
       "c",
       "c5",
+      "h",
+      "h85",
+      "85ft",
+      "logs",
       ",",
       " ",
       "  ",
@@ -173,6 +179,8 @@ describe("whatever is typed", () => {
     fc.assert(
       fc.property(anyTree, (given) => {
         expect(parse(writeTallyLine(given))).toEqual({ kind: "tree", tree: given });
+        const inFeet = writeTallyLine(given, "feet");
+        expect(parseTallyLine(inFeet, { species, heightIs: "feet" })).toEqual({ kind: "tree", tree: given });
       }),
     );
   });

@@ -43,7 +43,7 @@ describe("a portable copy", () => {
     const rows = plan.sheets.at(-1)?.cells.map((row) => row.map(({ value }) => value)) ?? [];
     expect(rows).toContainEqual([
       "Trees",
-      "M8:M139",
+      "L8:L139",
       "Trees, Volume bf",
       "=WOODLOT.TREEVOLUME(Trees[[#This Row],[DBH in]],Trees[[#This Row],[Logs 16 ft]],Log_Rule,Trees[[#This Row],[Form class]],Units)",
     ]);
