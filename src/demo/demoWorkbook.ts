@@ -1,4 +1,4 @@
-import { byBoth } from "../core/cruise/checkHeight";
+import { byTotalHeight } from "../core/cruise/checkHeight";
 import { doyle } from "../core/log/rules/doyle";
 import type { SheetPlan } from "../workbook/plan";
 import { usualSettings } from "../workbook/settings";
@@ -25,7 +25,7 @@ export const demoContent: WorkbookContent = {
     size: 10,
     rule: "International 1/4",
     formClass: 78,
-    heightMeasured: byBoth.title,
+    productsBy: byTotalHeight.title,
     minDbh: 10,
     kerf: 0.09,
     scale: { ...usualSettings.scale, rule: doyle.title, trim: 0.33 },

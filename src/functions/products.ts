@@ -26,6 +26,10 @@ import { unitSystem } from "./shell/unitSystem";
  * @param [pattern] Sawing pattern, used with boards: Live, Cant, Around, Quarter or Best.
  * @param [realized_pct] Share of the best plan that the mill gets, in percent, used with boards. Left out: 100.
  * @param [confidence_pct] Confidence of the margins, in percent. Left out: 95.
+ * @param [stratum] Stratum of each plot, beside the plot list: names or numbers. Left out: no strata.
+ * @param [strata] Every stratum and its size: two columns, name and acres (ha). Left out: no strata.
+ * @param [cluster] Cluster of each plot, beside the plot list, where plots were taken in groups: names or numbers. Left out: no clusters.
+ * @param [population] How many plots would cover the tract, for fixed plots only: number of plots. Left out: no limit.
  * @param [division] Bailey ecodivision, such as 220 or M210. Left out: the species at large.
  * @param [origin] How the stand began: Natural or Planted; matters to slash and loblolly pine only. Left out: Natural.
  * @param [units] "imperial" or "metric". Left out: imperial.
@@ -50,6 +54,10 @@ export function productTable(
   pattern?: string,
   realized_pct?: any,
   confidence_pct?: any,
+  stratum?: any[][],
+  strata?: any[][],
+  cluster?: any[][],
+  population?: any,
   division?: string,
   origin?: string,
   units?: string,
@@ -74,11 +82,7 @@ export function productTable(
     };
     const tally = productTally({ ...stems, cull: cull_pct, formClass: form_class }, system);
     const realized = oneNumber(realized_pct, "Realized lumber", { unit: "%", low: 1, high: 100 }, 100) / 100;
-    return tableOf(
-      { plot, dbh, plots, method, size, count },
-      { ...tally, realized },
-      confidenceOf(confidence_pct),
-      system,
-    );
+    const cruise = { plot, dbh, plots, method, size, count, stratum, strata, cluster, population };
+    return tableOf(cruise, { ...tally, realized }, confidenceOf(confidence_pct), system);
   });
 }

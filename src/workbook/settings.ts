@@ -37,6 +37,8 @@ export interface Settings {
   readonly formClass: number;
   /** What was measured of the height of the trees: logs, total height, or both. */
   readonly heightMeasured: string;
+  /** Height that the stems are drawn from when they are cut into products; null follows what was measured. */
+  readonly productsBy: string | null;
   /** Bailey ecodivision and origin of the stand, for the national equations. */
   readonly division: string | null;
   readonly origin: string;
@@ -64,6 +66,7 @@ export const usualSettings: Settings = {
   rule: "International 1/4",
   formClass: 78,
   heightMeasured: byLogs.title,
+  productsBy: null,
   division: null,
   origin: naturalStand.title,
   classWidth: 2,

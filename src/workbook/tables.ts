@@ -196,6 +196,7 @@ export const named = {
   rule: "Log_Rule",
   formClass: "Form_Class",
   heightMeasured: "Height_Measured",
+  productsBy: "Products_By",
   division: "Division",
   origin: "Stand_Origin",
   classWidth: "Class_Width",

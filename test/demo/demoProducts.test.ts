@@ -64,7 +64,7 @@ describe("the demo's species", () => {
 
 describe("the demo's total heights", () => {
   it("fit their trees and their logs, and every tree has one", () => {
-    const checks = checkHeights(demo.dbhColumn, demo.logsColumn, heights, settings.heightMeasured);
+    const checks = checkHeights(demo.dbhColumn, demo.logsColumn, heights, "Both");
     expect(checks.flat().filter((text) => text !== "")).toEqual([]);
     expect(heights.flat().filter((height) => Number(height) > 0)).toHaveLength(132);
   });

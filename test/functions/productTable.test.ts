@@ -207,7 +207,7 @@ describe("PRODUCTTABLE", () => {
       given.plots,
       "Fixed",
       [[0.40468564224]],
-      ...([null, null, null, null, null, null, null, null, null, null, null, "metric"] as never[]),
+      ...([...new Array<null>(15).fill(null), "metric"] as never[]),
     ) as Table;
     const perHectare = 1 / 0.40468564224;
     expect(lineOf(metric, "Sawlogs")[2]).toBeCloseTo(Number(lineOf(table, "Sawlogs")[2]) * perHectare, 6);

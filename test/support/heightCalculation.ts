@@ -62,7 +62,7 @@ export function productAnswers(book: MemoryBook): Readonly<Record<string, () => 
       plots,
       "Point",
       size,
-      measured(book).total ? "Total height" : "Logs",
+      String(book.names.get(named.productsBy) ?? "Logs"),
       of(tree.count),
     ) as CellValue[][];
   return {

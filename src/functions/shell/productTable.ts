@@ -1,6 +1,6 @@
 import { weightedMean } from "../../core/basis/statistics";
 import type { Percent } from "../../core/basis/units";
-import { estimate } from "../../core/cruise/estimate";
+import { estimateBy } from "../../core/cruise/plotDesign";
 import { plotTotals } from "../../core/cruise/plotTotals";
 import type { CutTree } from "../../core/value/cutTree";
 import { spilled } from "./answers";
@@ -55,9 +55,9 @@ export function productTable(
     const { cruise } = readTally({ ...given, volume: amounts.map((amount) => [amount]) }, units);
     const totals = plotTotals(cruise);
     const plots = totals.volume ?? new Float64Array(cruise.plots);
-    const mean = weightedMean(plots, totals.weight);
+    const mean = weightedMean(plots, totals.design.weight);
     return estimated(cruise.method, mean, factor * perLand.perOurs, () =>
-      estimate(plots, confidence, totals.weight),
+      estimateBy(totals.design, plots, confidence),
     ).slice(0, 2);
   };
   return spilled(

@@ -11,9 +11,9 @@ import { heading, quoted } from "./sheetParts";
 const ROWS = 24;
 const COLUMNS = 8;
 
-/** By total height wherever that was measured, since it draws the whole stem. */
-const road = `IF(${named.heightMeasured}="Logs",${quoted("Logs")},${quoted("Total height")})`;
-const roadInWords = `IF(${named.heightMeasured}="Logs","by logs and form class","by total height")`;
+const roadInWords = `IF(${named.productsBy}="Logs","by logs and form class","by total height")`;
+/** No strata, clusters or population. */
+const plainDraw = new Array<string>(4).fill(quoted(""));
 
 /** What the tally holds of each product, below one another from a cell: all trees, the harvest, and the wood by itself. */
 export function productAnswers(at: string): {
@@ -46,6 +46,7 @@ export function productAnswers(at: string): {
           column(TREES, tree.wood),
           column(TREES, tree.count),
           named.confidence,
+          ...plainDraw,
           named.units,
         )})`,
         rows: 5,
@@ -70,7 +71,7 @@ const byProduct = (name: string, at: string, dbh: string): SpillPlan => ({
     column(PLOTS, plot.counted),
     named.method,
     named.size,
-    road,
+    named.productsBy,
     column(TREES, tree.count),
     column(TREES, tree.cull),
     column(TREES, tree.formClass),
@@ -79,6 +80,7 @@ const byProduct = (name: string, at: string, dbh: string): SpillPlan => ({
     named.pattern,
     named.realized,
     named.confidence,
+    ...plainDraw,
     named.division,
     named.origin,
     named.units,

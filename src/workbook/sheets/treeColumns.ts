@@ -117,6 +117,12 @@ export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => 
     formula: `=IF(OR(${unmeasured},${here(tree.take)}="No"),"",${here(tree.volume)}*${sound})`,
   },
   {
+    heading: tree.key,
+    width: 14,
+    format: formats.whole,
+    formula: `=${ofSpecies(species.key, here(tree.species))}`,
+  },
+  {
     heading: tree.wood,
     width: 10,
     format: formats.tenth,

@@ -14,7 +14,7 @@ beforeAll(async () => {
 });
 
 const asked = (dbh: number, logs: number | null, species = "ro") =>
-  doubt({ species, dbh, logs, count: 1, cull: null, note: "" }, "1", job);
+  doubt({ species, dbh, logs, height: null, count: 1, cull: null, note: "" }, "1", job);
 
 it.each([
   ["a thin tree of half a log", 8, 0.5],
