@@ -8,6 +8,7 @@ import { answered, eachCell } from "./shell/answers";
 import { boundsIn, chosenOr, measuredIn } from "./shell/measuredIn";
 import { measured, optionalNumber } from "./shell/readings";
 import { tallyOfBoards } from "./shell/tallyOfBoards";
+import { quarterScale } from "./shell/quarterScale";
 import { unitSystem } from "./shell/unitSystem";
 
 /**
@@ -64,7 +65,7 @@ const oneBoardAtLeast = (pieces: number) => (pieces === 0 ? 1 : pieces);
 /**
  * Board feet in a board, or in each line of a tally, of the very measures given.
  * @customfunction BOARDFEET
- * @param thickness Thickness, in inches (cm). Give the nominal size for nominal board feet, the actual size for actual ones.
+ * @param thickness Thickness, in inches (cm), or as a text in quarters of an inch such as "5/4". Give the nominal size for nominal board feet, the actual size for actual ones.
  * @param width Width, in inches (cm).
  * @param length Length, in feet (m).
  * @param [pieces] How many such boards. Left out: 1.
@@ -79,10 +80,11 @@ export function boardFeet(
   units?: BoardUnits,
 ): any[][] {
   return answered(() => {
-    const { diameter: across, distance: along } = unitSystem(units);
+    const system = unitSystem(units);
+    const { diameter: across, distance: along } = system;
     return eachCell(
       {
-        thickness: measuredIn(thickness, "Thickness", across, inches, 0.01, 60),
+        thickness: measuredIn(quarterScale(thickness, system), "Thickness", across, inches, 0.01, 60),
         width: measuredIn(width, "Width", across, inches, 0.1, 120),
         length: measuredIn(length, "Length", along, feet, 0.1, 120),
         pieces: optionalNumber(pieces, "Pieces", oneBoardAtLeast, { unit: "boards", low: 0, high: 1e6 }, 1),
@@ -95,7 +97,7 @@ export function boardFeet(
 /**
  * Pieces and board feet of a tally of boards, by size or by group, with all boards in the last row.
  * @customfunction BOARDTALLY
- * @param thickness Thickness of each line's boards, in inches (cm): nominal or rough for a nominal tally, actual for an actual one.
+ * @param thickness Thickness of each line's boards, in inches (cm), or as a text in quarters such as "5/4": nominal or rough for a nominal tally, actual for an actual one.
  * @param width Width of each line's boards, in inches (cm).
  * @param length Length of each line's boards, in feet (m).
  * @param pieces How many such boards each line has, a whole number. Blank: 1.
@@ -113,13 +115,14 @@ export function boardTally(
   measure?: TallyMeasureName,
   units?: BoardUnits,
 ): any[][] {
-  return answered(() =>
-    tallyOfBoards(
-      { thickness, width, length, pieces, group },
+  return answered(() => {
+    const system = unitSystem(units);
+    return tallyOfBoards(
+      { thickness: quarterScale(thickness, system), width, length, pieces, group },
       chosenOr("Measure", measure, tallyMeasures, asGiven),
-      unitSystem(units),
-    ),
-  );
+      system,
+    );
+  });
 }
 
 /**
@@ -144,7 +147,7 @@ export function surfaceMeasure(width: any[][], length: any[][]): any[][] {
 /**
  * Dressed size of one face of a piece of lumber, as the standards print it: 1.5 for a 2, 3.5 for a 4.
  * @customfunction DRESSEDSIZE
- * @param nominal Nominal thickness or width of a softwood face, or rough thickness of a hardwood board, in inches.
+ * @param nominal Nominal thickness or width of a softwood face, or rough thickness of a hardwood board, in inches, or as a text in quarters such as "5/4".
  * @param [seasoning] "Dry" (19 percent moisture or less) or "Green". Left out: Dry.
  * @param [kind] "Softwood" (a thickness under 5 inches or a width), "Softwood timber" (5 inches or more each way) or "Hardwood" (surfaced on two sides). Left out: Softwood.
  * @returns Least dressed size, in inches, in the shape that was given.
@@ -154,7 +157,13 @@ export function dressedSize(nominal: any[][], seasoning?: SeasoningName, kind?: 
     const dressedWhen = chosenOr("Seasoning", seasoning, seasonings, dry);
     const lumber = chosenOr("Kind", kind, lumberKinds, softwood);
     return eachCell(
-      { nominal: measured(nominal, "Nominal size", inches, { unit: "in", low: 0.1, high: 60 }) },
+      {
+        nominal: measured(quarterScale(nominal, unitSystem(null)), "Nominal size", inches, {
+          unit: "in",
+          low: 0.1,
+          high: 60,
+        }),
+      },
       (face) => lumber.dressed(face.nominal, dressedWhen),
     );
   });

@@ -23,6 +23,12 @@ describe("DRESSEDSIZE", () => {
     expect(dressedSize([[4]], SeasoningName.green)).toEqual([[3.5625]]);
     expect(dressedSize([[1]], NONE, LumberKindName.hardwood)).toEqual([[0.8125]]);
     expect(dressedSize([[6]], SeasoningName.green, LumberKindName.softwoodTimber)).toEqual([[5.5]]);
+    // by the quarter: 4/4, 5/4 and 8/4 surface to 13/16, 1 1/16 and 1 3/4
+    expect(dressedSize(column(["4/4", "5/4", "8/4"]), NONE, LumberKindName.hardwood)).toEqual([
+      [0.8125],
+      [1.0625],
+      [1.75],
+    ]);
   });
 
   it("has no value for a size that is not sold, in that cell only", () => {

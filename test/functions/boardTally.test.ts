@@ -73,7 +73,7 @@ describe("a line that cannot be counted", () => {
     expect(() => boardTally([[1]], [[8]], [[12]], [[2.5]])).toThrow(
       "Row 1: Pieces should be a whole number. You have 2.5.",
     );
-    expect(() => boardTally([["5/4"]], [[8]], [[12]], [[1]])).toThrow(/^Row 1: This looks like a date/);
+    expect(() => boardTally([["1/8"]], [[8]], [[12]], [[1]])).toThrow(/^Row 1: This looks like a date/);
   });
 
   it("keeps lists of different lengths apart, and lists the conventions", () => {

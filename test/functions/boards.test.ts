@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { boardFeet, BoardUnits } from "../../src/functions/boards";
+import { boardFeet, boardTally, BoardUnits } from "../../src/functions/boards";
 
 describe("BOARDFEET", () => {
   it("is 8 for 1 in x 8 in x 12 ft, and as many times that as there are pieces", () => {
@@ -13,11 +13,19 @@ describe("BOARDFEET", () => {
   });
 
   it("leaves a blank line of the tally blank, and keeps a problem in its own cell", () => {
-    const [first, second, third] = boardFeet([[1], [""], ["5/4"]], [[8]], [[12]]);
+    const [first, second, third] = boardFeet([[1], [""], ["1/8"]], [[8]], [[12]]);
     expect([first, second]).toEqual([[8], [""]]);
     expect(third?.[0]).toMatchObject({
       code: "#VALUE!",
       message: "This looks like a date. Excel turns 5/4 or 1/8 into a date; type 1.25 or =5/4.",
+    });
+  });
+
+  it("takes the quarter scale as a text: 5/4 in x 8 in x 12 ft is 10", () => {
+    expect(boardFeet([["5/4"], ["4/4"], [" 8 / 4 "], [1]], [[8]], [[12]])).toEqual([[10], [8], [16], [8]]);
+    expect(boardTally([["5/4"], [1.25]], [[8]], [[12]], [[1]])[1]).toEqual(["1.25 x 8 x 12", 2, 20]);
+    expect(boardFeet([["5/4"]], [[8]], [[12]], null as never, BoardUnits.metric)[0]?.[0]).toMatchObject({
+      code: "#VALUE!",
     });
   });
 

@@ -9,4 +9,8 @@ export interface RulesState {
   readonly shown: readonly string[];
 }
 
-export const firstRules: RulesState = { length: String(RULE_LENGTH), shown: usualRules.rules.map(({ id }) => id) };
+/** To begin with, the rules of menus that were read; what is known from memory is shown when it is ticked. */
+export const firstRules: RulesState = {
+  length: String(RULE_LENGTH),
+  shown: usualRules.rules.filter(({ fromMemory = false }) => !fromMemory).map(({ id }) => id),
+};

@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { looksOf, ruleFinding } from "../../../src/pane/charts/ruleChart";
 import { diameters, rulesByDiameter, widestGap } from "../../../src/pane/rules/rulesByDiameter";
+import { demoContent } from "../../../src/demo/demoWorkbook";
+import { logRule } from "../../../src/core/log/findLogRule";
 import { firstRules } from "../../../src/pane/rules/rulesState";
+import { usualSettings } from "../../../src/workbook/settings";
 import { allRules } from "../../../src/core/log/ruleSelections";
 
 describe("the rules side by side", () => {
@@ -16,6 +19,13 @@ describe("the rules side by side", () => {
     expect(lines.map(({ id }) => id)).toEqual(firstRules.shown);
     for (const { volumes } of lines) expect(volumes).toHaveLength(diameters.length);
     expect(rulesByDiameter(16, [])).toEqual([]);
+  });
+
+  it("are those that were read, to begin with; nothing from memory is drawn or scaled by unless it is asked for", () => {
+    const marked = allRules.rules.filter(({ fromMemory = false }) => fromMemory).map(({ id }) => id);
+    expect(marked.filter((id) => firstRules.shown.includes(id))).toEqual([]);
+    for (const { rule, scale } of [usualSettings, demoContent.settings])
+      for (const title of [rule, scale.rule]) expect(logRule(title).fromMemory, title).toBeUndefined();
   });
 
   it("have no value where a table does not reach, instead of a made-up one", () => {

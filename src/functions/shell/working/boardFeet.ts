@@ -1,6 +1,7 @@
 import { feet, inches } from "../../../core/basis/units";
 import { boardMeasureWorking } from "../../../core/lumber/boardMeasure";
 import { measuredIn } from "../measuredIn";
+import { quarterScale } from "../quarterScale";
 import { optionalNumber } from "../readings";
 import { unitSystem } from "../unitSystem";
 import { given, intoOurs, type Working } from "./working";
@@ -9,8 +10,9 @@ export const boardFeet: Working = {
   title: "BOARDFEET",
   takes: 5,
   steps([thick, wide, long, count, units]) {
-    const { diameter: across, distance: along } = unitSystem(units);
-    const thickness = given(measuredIn(thick, "Thickness", across, inches, 0.01, 60));
+    const system = unitSystem(units);
+    const { diameter: across, distance: along } = system;
+    const thickness = given(measuredIn(quarterScale(thick, system), "Thickness", across, inches, 0.01, 60));
     const width = given(measuredIn(wide, "Width", across, inches, 0.1, 120));
     const length = given(measuredIn(long, "Length", along, feet, 0.1, 120));
     const oneAtLeast = (pieces: number) => (pieces === 0 ? 1 : pieces);
