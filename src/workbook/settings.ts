@@ -1,3 +1,5 @@
+import { classesInTheMiddle } from "../core/cruise/classRules";
+import { pointSample } from "../core/cruise/methods/pointSample";
 import { byLogs } from "../core/cruise/checkHeight";
 import { halfDown } from "../core/log/diameterRounding";
 import { asTheRuleDoes } from "../core/log/scaleRounding";
@@ -25,8 +27,8 @@ export interface Settings {
   readonly acres: number | null;
   /** How far the acres may be off either way. [ac] */
   readonly acresMargin: number;
-  readonly method: "Point" | "Fixed";
-  /** Basal area factor [ft2/ac] for points, plot size [ac] for fixed plots. */
+  readonly method: string;
+  /** Basal area factor [ft2/ac] for points, size [ac] of a plot, a strip or the tract. */
   readonly size: number;
   /** [%] */
   readonly confidence: number;
@@ -44,6 +46,8 @@ export interface Settings {
   readonly origin: string;
   /** Width of the diameter classes. [in] */
   readonly classWidth: number;
+  /** Where the limits of the classes lie. */
+  readonly classRule: string;
   /** Diameters that the checks let pass. [in] */
   readonly minDbh: number;
   readonly maxDbh: number;
@@ -59,7 +63,7 @@ export const usualSettings: Settings = {
   stand: "My woodlot",
   acres: null,
   acresMargin: 0,
-  method: "Point",
+  method: pointSample.title,
   size: 10,
   confidence: 95,
   target: 20,
@@ -70,6 +74,7 @@ export const usualSettings: Settings = {
   division: null,
   origin: naturalStand.title,
   classWidth: 2,
+  classRule: classesInTheMiddle.title,
   minDbh: 5,
   maxDbh: 60,
   kerf: 0.125,

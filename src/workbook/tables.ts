@@ -3,6 +3,8 @@ export const TREES = "Trees";
 export const PLOTS = "Plots";
 export const SPECIES = "Species";
 export const OUTLINE = "Outline";
+export const STRATA = "Strata";
+export const NESTED = "Nested";
 export const LOGS = "Logs";
 export const BOARDS = "Boards";
 export const BOARD_SIZES = "BoardSizes";
@@ -51,10 +53,36 @@ export const plot = {
   counted: "Counted plot",
   volume: "Volume bf per ac",
   check: "Check",
+  stratum: "Stratum",
+  cluster: "Cluster",
+  size: "Own size",
+  sweep: "Sweep",
+  outside: "Outside",
+  kind: "Kind",
+  recheck: "Recheck bf per ac",
+  sizeUsed: "Size used",
+  radius: "Plot radius ft",
+  stratumUsed: "Counted stratum",
+  clusterUsed: "Counted cluster",
+  anyPoint: "Counted point",
+  tallyArea: "Tallied ft2 per ac",
+  basalArea: "Basal area ft2 per ac",
 } as const;
 
 /** Corners of the tract. */
 export const corner = { corner: "Corner", east: "East ft", north: "North ft" } as const;
+/** Parts of the tract that are cruised each by itself; guesses are there to share out the plots. */
+export const stratum = {
+  stratum: "Stratum",
+  acres: "Acres",
+  guess: "Guess per ac",
+  variation: "CV pct",
+  plots: "Counted plots",
+  check: "Check",
+} as const;
+
+/** Nested plots, by the least diameter that each takes in. */
+export const nested = { least: "Least DBH in", size: "Size", kind: "Read as", radius: "Radius ft" } as const;
 
 export const species = {
   code: "Code",
@@ -200,6 +228,9 @@ export const named = {
   division: "Division",
   origin: "Stand_Origin",
   classWidth: "Class_Width",
+  classRule: "Class_Rule",
+  population: "Plots_In_Tract",
+  slopeWay: "Slope_Way",
   units: "Units",
   minDbh: "Min_DBH",
   maxDbh: "Max_DBH",
@@ -256,6 +287,20 @@ export const out = {
   species: "Out_Species",
   plots: "Out_Plots",
   grid: "Out_Grid",
+  cut: "Out_Cut",
+  cutDensity: "Out_Cut_Density",
+  cutClasses: "Out_Cut_Classes",
+  cutSpecies: "Out_Cut_Species",
+  importance: "Out_Importance",
+  plotsByStratum: "Out_Plots_By_Stratum",
+  strataVolume: "Out_Strata_Volume",
+  strataArea: "Out_Strata_Basal_Area",
+  clusters: "Out_Clusters",
+  usualMargin: "Out_Usual_Margin",
+  walkingMargin: "Out_Walking_Margin",
+  countMeasure: "Out_Count_Measure",
+  doubleSample: "Out_Double_Sample",
+  recheck: "Out_Recheck",
   tract: "Out_Tract",
   tractHarvest: "Out_Tract_Harvest",
   tractLumber: "Out_Tract_Lumber",

@@ -9,6 +9,8 @@ export interface WorkbookContent {
   readonly plots: readonly TableRow[];
   /** How the plots lie on the tract; left out while they are not laid out. */
   readonly layout?: PointLayout;
+  /** Parts of the tract that are cruised each by itself; left out where the tract is one. */
+  readonly strata?: readonly TableRow[];
   readonly trees: readonly TableRow[];
   readonly logs: readonly TableRow[];
   /** Sizes of boards that are wanted. */

@@ -10,6 +10,9 @@ import { LOCAL_VOLUME } from "./sheets/localVolumeCells";
 import { LOGS_SHEET, logsSheet } from "./sheets/logs";
 import { OUTLINE_SHEET, outlineSheet } from "./sheets/outline";
 import { POINT_LIST, pointListSheet } from "./sheets/pointList";
+import { CUT, cutSheet } from "./sheets/cut";
+import { DESIGN, designSheet } from "./sheets/design";
+import { MARGINS, marginsSheet } from "./sheets/margins";
 import { POINTS, pointsSheet } from "./sheets/points";
 import { PRICES_SHEET, pricesSheet } from "./sheets/prices";
 import { PRODUCTS_SHEET, productsSheet } from "./sheets/products";
@@ -27,6 +30,7 @@ import type { WorkbookContent } from "./workbookContent";
 
 const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [SETUP, "Acres, method, log rule and the other assumptions; your species"],
+  [DESIGN, "Strata, nested plots and slope, where the cruise is more than plain points"],
   [POINTS, "The plots, empty ones too, and what each says per acre"],
   [OUTLINE_SHEET, "Corners of the tract, and how the grid of points lies on it"],
   [POINT_LIST, "The points to print and take along, with bearings and distances"],
@@ -35,6 +39,8 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [STAND, "Trees, basal area and volume per acre and of the tract, each with its margin"],
   ["Stand table", "Trees per acre by diameter class and species"],
   ["Stock table", "Board feet per acre by diameter class and species"],
+  [MARGINS, "The same plots by strata, clusters, the walk, counts, or a check"],
+  [CUT, "Before, cut and leave: the stand, how crowded, by diameter and by species"],
   [PRODUCTS_SHEET, "What your trees can be cut into, and how much of each the stand holds"],
   [BUCKING, "The best-paying way to cut one stem, beside habits of cutting it"],
   [LOCAL_VOLUME, "A volume table of your own, from trees you felled, with its error"],
@@ -53,6 +59,7 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
 export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => [
   startSheet(purposes),
   setupSheet(content),
+  designSheet(content),
   pointsSheet(content),
   outlineSheet(content.layout),
   pointListSheet(content.plots.length),
@@ -61,6 +68,8 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   standSheet(),
   standTableSheet(content),
   stockTableSheet(content),
+  marginsSheet(),
+  cutSheet(),
   productsSheet(content),
   buckingSheet(content),
   localVolumeSheet(content),

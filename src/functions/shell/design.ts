@@ -67,8 +67,8 @@ function listedStrata(given: unknown) {
   if (cells[0]?.length !== 2)
     throw new InvalidInput("The list of strata needs two columns: the stratum, and its acres.");
   return strataList(
-    cells.map(([name]) => [name]),
-    { acres: cells.map(([, acres]) => [acres]) },
+    cells.map(([name]): unknown[] => [name]),
+    { acres: cells.map(([, acres]): unknown[] => [acres]) },
   );
 }
 

@@ -138,7 +138,7 @@ function nestedSizes(given: unknown, method: SamplingMethod, units: UnitSystem):
     return [read];
   });
   const { thinTrees } = method;
-  if (thinTrees && !bad.found && rows.length < 2) {
+  if (thinTrees && (asCells(given)[0]?.length !== 2 || (!bad.found && rows.length < 2))) {
     throw new InvalidInput(
       "Point and fixed needs two columns of at least two rows: the least DBH and the plot size of the thin trees, and the least DBH and the basal area factor of the thick ones.",
     );

@@ -5,13 +5,17 @@ import type { ColumnPlan, SheetPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
+import { sizes } from "./designArguments";
+import { plotDesignColumns } from "./plotDesignColumns";
 import { asked, down, heading, sheetPlan, title, yesOrNo } from "./sheetParts";
 
 export const POINTS = "Points";
 const TABLE_AT = "A7";
-const ANSWER_AT = "O7";
+/** Right of the table and a column kept free, in letters as formulas write them. */
+const ANSWER_AT = "AC7";
 const ANSWER_COLUMNS = 5;
-/** Volume per acre in the table of plots, counted from 1. */
+/** Basal area and volume per acre in the table of plots, counted from 1. */
+const AREA_COLUMN = 4;
 const VOLUME_COLUMN = 5;
 /** Rows of the list from which the plot of a tree is picked. */
 const PLOT_ROOM = 300;
@@ -32,7 +36,7 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
       down("A2", "Note", [
         "One row for every plot you laid out. A plot counts when it was visited, is marked as having no trees, or has trees tallied.",
         "A plot you visited and found empty counts as zero: put Yes under Trees none. A plot not visited yet is left out.",
-        "Do not move a plot because it looks poor.",
+        "Do not move a plot because it looks poor. A plot whose center lies outside the tract is no plot: put Yes under Outside. What else differs from plot to plot stands right of Check.",
       ]),
       heading(beside(ANSWER_AT, -1, 0), "Per plot", 5),
     ],
@@ -48,7 +52,7 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
           column(TREES, tree.volume),
           column(PLOTS, plot.counted),
           named.method,
-          named.size,
+          sizes,
           column(TREES, tree.count),
           named.units,
         )}`,
@@ -61,8 +65,11 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
 }
 
 const here = (heading: string) => thisRow(PLOTS, heading);
-const numbers = `$O$8:$O$${LAST_ROW}`;
-const answers = `$O$8:$S$${LAST_ROW}`;
+const numbers = `$AC$8:$AC$${LAST_ROW}`;
+const answers = `$AC$8:$AG$${LAST_ROW}`;
+/** What the answer beside the table says of a plot that counts; blank for any other. */
+const said = (place: number) =>
+  `=IF(${here(plot.counted)}="","",IFERROR(INDEX(${answers},MATCH(${here(plot.counted)},${numbers},0),${place}),""))`;
 
 const plotColumns: readonly ColumnPlan[] = [
   { heading: plot.plot, width: 8 },
@@ -83,15 +90,17 @@ const plotColumns: readonly ColumnPlan[] = [
   {
     heading: plot.counted,
     width: 14,
-    formula: `=IF(${here(plot.plot)}="","",IF(OR(${here(plot.visited)}="Yes",${here(plot.none)}="Yes",${here(plot.tallied)}>0),${here(plot.plot)},""))`,
+    formula: `=IF(${here(plot.plot)}="","",IF(OR(${here(plot.visited)}="Yes",${here(plot.none)}="Yes",${here(plot.tallied)}>0),IF(OR(${here(plot.outside)}="Yes",${here(plot.kind)}="Count"),"",${here(plot.plot)}),""))`,
   },
   {
     heading: plot.volume,
     width: 17,
     format: formats.volume,
-    formula: `=IF(${here(plot.counted)}="","",IFERROR(INDEX(${answers},MATCH(${here(plot.counted)},${numbers},0),${VOLUME_COLUMN}),""))`,
+    formula: said(VOLUME_COLUMN),
   },
   { heading: plot.check, width: 52, formula: plotCheck() },
+  ...plotDesignColumns,
+  { heading: plot.tallyArea, width: 15, format: formats.tenth, formula: said(AREA_COLUMN) },
 ];
 
 /** The first thing that looks wrong with a plot, in plain words. */
@@ -100,6 +109,11 @@ function plotCheck(): string {
   const trees = `${here(plot.tallied)}`;
   const cases: readonly (readonly [test: string, sentence: string])[] = [
     [`${here(plot.plot)}=""`, ""],
+    [
+      `AND(${here(plot.outside)}="Yes",${trees}>0)`,
+      "Outside the tract, but trees are tallied on it: clear the one or the other.",
+    ],
+    [`${here(plot.outside)}="Yes"`, ""],
     [`COUNTIF(${column(PLOTS, plot.plot)},${here(plot.plot)})>1`, "This plot is listed twice."],
     [`AND(${trees}>0,${none})`, "Marked as having no trees, but trees are tallied on it."],
     [`AND(${trees}=0,${none})`, ""],

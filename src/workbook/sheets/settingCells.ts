@@ -1,3 +1,5 @@
+import { classRules } from "../../core/cruise/classRules";
+import { samplingMethods } from "../../core/cruise/methods";
 import { menuRules } from "../../core/log/rules";
 import { formats } from "../formats";
 import type { EntryRule } from "../plan";
@@ -45,15 +47,20 @@ export function settingsOf({ settings, invented }: Pick<WorkbookContent, "settin
       label: "Method",
       value: settings.method,
       unit: "",
-      comment: "Point: an angle gauge picks the trees. Fixed: every tree on a plot of known size.",
-      rule: list(["Point", "Fixed"], "Point or Fixed."),
+      comment:
+        "Point: an angle gauge picks the trees. Fixed: plots of known size. Strip: strips. All: every tree. Point and fixed: see Design.",
+      rule: list(
+        samplingMethods.map(({ title }) => title),
+        "Point, Fixed, Strip, All, or Point and fixed.",
+      ),
     },
     {
       name: named.size,
       label: "Gauge or plot size",
       value: settings.size,
       unit: "ft2/ac or ac",
-      comment: "Basal area factor for points, acres of one plot for fixed plots.",
+      comment:
+        "Basal area factor for points; acres of one plot or strip, or of the tract for All. Points may have their own.",
     },
     {
       name: named.confidence,
@@ -101,6 +108,17 @@ export function settingsOf({ settings, invented }: Pick<WorkbookContent, "settin
       unit: "in",
       comment: "Of the diameter classes in the stand and stock tables.",
       rule: asked(0.5, 10, "Inches, from 0.5 to 10."),
+    },
+    {
+      name: named.classRule,
+      label: "Class rule",
+      value: settings.classRule,
+      unit: "",
+      comment: "Middle: the 2-in class 12 holds 11.0 to under 13.0. Edge: 16.0 to under 18.0 is the class 17.",
+      rule: list(
+        classRules.map(({ title }) => title),
+        "Middle or Edge.",
+      ),
     },
     {
       name: named.units,

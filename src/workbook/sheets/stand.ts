@@ -4,6 +4,8 @@ import { formats } from "../formats";
 import type { BlockPlan, SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import { LAST_ROW } from "../zones";
+import { drawing, hasClusters, hasStrata, sizes } from "./designArguments";
+import { importance } from "./importance";
 import { cautionLine, across, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const STAND = "Stand";
@@ -71,9 +73,11 @@ export function standSheet(): SheetPlan {
       down("A2", "Computed", [{ formula: inWords() }, { formula: tractInWords() }]),
       down("A4", "Note", [cautionLine("Estimate")]),
       down("A5", "Attention", [{ formula: belowZero() }]),
+      down("A6", "Computed", [{ formula: designInWords() }]),
       ...summaries.flatMap(headingsOf),
       heading("H11", "Further plots for your margin", 4),
       down("A28", "Attention", [{ formula: speciesBelowZero() }]),
+      heading("H29", "By species: how much of the stand each is", 6),
       heading("A29", "By species, per acre; volume in board feet by the log rule", 7),
     ],
     spills: [
@@ -81,10 +85,19 @@ export function standSheet(): SheetPlan {
       {
         name: out.morePlots,
         at: "H12",
-        formula: `=IF(COUNT(${perPlot})<2,"",${call("MOREPLOTS", `FILTER(${perPlot},ISNUMBER(${perPlot}))`, named.target, named.confidence)})`,
+        formula: furtherPlots(),
         rows: 1,
         columns: 1,
         formats: [formats.whole],
+      },
+      {
+        name: out.importance,
+        at: "H30",
+        formula: importance,
+        rows: LAST_ROW - zoneAt(SPECIES_AT).row,
+        columns: 6,
+        headingLines: 3,
+        formats: [formats.general, ...Array<string>(5).fill(formats.tenth)],
       },
       {
         name: out.species,
@@ -97,9 +110,10 @@ export function standSheet(): SheetPlan {
           column(TREES, tree.volume),
           column(PLOTS, plot.counted),
           named.method,
-          named.size,
+          sizes,
           column(TREES, tree.count),
           named.confidence,
+          ...drawing,
           named.units,
         )}`,
         rows: LAST_ROW - zoneAt(SPECIES_AT).row,
@@ -139,10 +153,11 @@ function spillsOf({ at, name, tractName, dbh, volume }: Summary): readonly Spill
         column(TREES, dbh),
         column(PLOTS, plot.counted),
         named.method,
-        named.size,
+        sizes,
         column(TREES, volume),
         column(TREES, tree.count),
         named.confidence,
+        ...drawing,
         named.units,
       )}`,
       rows: 5,
@@ -161,9 +176,32 @@ function spillsOf({ at, name, tractName, dbh, volume }: Summary): readonly Spill
   ];
 }
 
+/**
+ * Further plots for the margin that is wanted. Where strata or clusters make the margin, the number of plots is taken
+ * to grow with the square of how far the margin is off; a full tally asks for none.
+ */
+function furtherPlots(): string {
+  const off = `(D12/${named.target})`;
+  const scaled = `MAX(0,ROUNDUP(COUNT(${perPlot})*(${off}*${off}-1),0))`;
+  const plain = call("MOREPLOTS", `FILTER(${perPlot},ISNUMBER(${perPlot}))`, named.target, named.confidence);
+  return `=IF(OR(COUNT(${perPlot})<2,${named.method}="All"),"",IF(OR(${hasStrata},${hasClusters}),IF(ISNUMBER(D12),${scaled},""),${plain}))`;
+}
+
+/** What the means and margins above go by, where that is not the plain cruise, and which points were left out. */
+function designInWords(): string {
+  const outside = `COUNTIF(${column(PLOTS, plot.outside)},"Yes")`;
+  return [
+    `=IF(${hasStrata},"By strata: each weighs by its acres. ","")`,
+    `IF(${hasClusters},"By clusters: the group of plots is the unit of the margins. ","")`,
+    `IF(AND(${named.population}<>"",${named.method}="Fixed"),"Margins are for plots out of "&${named.population}&". ","")`,
+    `IF(${outside}>0,${outside}&" points outside the tract are left out.","")`,
+  ].join("&");
+}
+
 /** The stand in one line: "Basal area 94.3 +/- 14.4 ft2 per acre ...". */
 function inWords(): string {
   const [basalArea, itsMargin, volume, its] = ["B10", "C10", "B12", "C12"];
+  const wholeTally = `"Every tree was tallied, so a margin is not applicable. Basal area "&FIXED(${basalArea},1)&" ft2 per acre, volume "&IF(ISNUMBER(${volume}),FIXED(${volume},0)&" bf per acre.","not known.")`;
   const sentence = [
     '"Basal area "',
     `FIXED(${basalArea},1)`,
@@ -179,7 +217,7 @@ function inWords(): string {
     named.confidence,
     '" pct confident."',
   ].join("&");
-  return `=IF(AND(ISNUMBER(${itsMargin}),ISNUMBER(${its})),${sentence},"No margin yet: tally trees on at least 2 plots.")`;
+  return `=IF(AND(ISNUMBER(${itsMargin}),ISNUMBER(${its})),${sentence},IF(AND(${named.method}="All",ISNUMBER(${basalArea})),${wholeTally},"No margin yet: tally trees on at least 2 plots."))`;
 }
 
 /** A margin larger than its figure makes a range that begins below zero, where there is no wood: said in words. */
@@ -201,5 +239,6 @@ function tractInWords(): string {
   const { total, margin, low, high } = tractCells.harvest;
   const sentence = `"Harvest of the tract "&FIXED(${total}/1000,0)&" +/- "&FIXED(${margin}/1000,0)&" MBF, range "&IF(${low}<0,"nothing",FIXED(${low}/1000,0))&" to "&FIXED(${high}/1000,0)&"."`;
   const lacking = `IF(${named.acres}="","Give the acres on Setup for the total of the tract.","No total yet: it takes trees with a volume on at least 2 plots.")`;
-  return `=IF(ISNUMBER(${total}),${sentence},${lacking})`;
+  const exact = `"Harvest of the tract "&FIXED(${total}/1000,0)&" MBF; every tree was tallied, so a margin is not applicable."`;
+  return `=IF(ISNUMBER(${total}),IF(ISNUMBER(${margin}),${sentence},${exact}),${lacking})`;
 }

@@ -4,6 +4,7 @@ import type { SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
+import { sizes, weighting } from "./designArguments";
 import { cautionLine, down, sheetPlan, title } from "./sheetParts";
 
 /** One species a column: room for as many as a tally could name. */
@@ -13,9 +14,11 @@ const AT = "A5";
 const shared = [
   column(PLOTS, plot.counted),
   named.method,
-  named.size,
+  sizes,
   named.classWidth,
   column(TREES, tree.count),
+  named.classRule,
+  ...weighting,
   named.units,
 ] as const;
 
