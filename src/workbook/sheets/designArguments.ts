@@ -1,5 +1,5 @@
-import { column } from "../formula";
-import { named, NESTED, nested, PLOTS, plot, STRATA, stratum } from "../tables";
+import { call, column, thisRow } from "../formula";
+import { named, NESTED, nested, PLOTS, plot, STRATA, stratum, tree, TREES } from "../tables";
 
 /** Every stratum and its acres, as one block. */
 const strataBlock = `${STRATA}[[${stratum.stratum}]:[${stratum.acres}]]`;
@@ -17,3 +17,13 @@ export const drawing = [...weighting, column(PLOTS, plot.cluster), named.populat
 /** True in a cell when the cruise has strata, or clusters. */
 export const hasStrata = `COUNTA(${column(STRATA, stratum.stratum)})>0`;
 export const hasClusters = `COUNTA(${column(PLOTS, plot.cluster)})>0`;
+
+const dbh = thisRow(TREES, tree.dbh);
+const least = column(NESTED, nested.least);
+/** The nested plot of the tree of this row: the last whose least diameter it reaches. */
+const ownNest = `XLOOKUP(MAX(IF((${least}<=${dbh})*(${column(NESTED, nested.size)}<>""),${least},0)),${least},${column(NESTED, nested.size)},"")`;
+const ownPlot = `XLOOKUP(${thisRow(TREES, tree.plot)},${column(PLOTS, plot.plot)},${column(PLOTS, plot.sizeUsed)},${named.size})`;
+const ownMethod = `IF(${named.method}="Point and fixed",IF(${dbh}<MAX(${least}),"Fixed","Point"),${named.method})`;
+
+/** Trees per acre that the tree of this row stands for on its own plot, by the way it was picked. */
+export const treesPerAcreHere = `=IF(${dbh}="","",${call("TREESPERACRE", dbh, ownMethod, `IF(COUNT(${column(NESTED, nested.size)})>0,${ownNest},${ownPlot})`, named.units)})`;

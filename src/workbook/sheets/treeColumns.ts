@@ -4,6 +4,7 @@ import type { ColumnPlan } from "../plan";
 import { named, plot, PLOTS, species, SPECIES, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { byLocalTable, localWood } from "./localVolumeCells";
+import { treesPerAcreHere } from "./designArguments";
 import { plotNumbers } from "./points";
 import { boardList } from "./sawing";
 import { speciesCodes } from "./setup";
@@ -74,8 +75,8 @@ export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => 
   {
     heading: tree.count,
     width: 8,
-    format: formats.whole,
-    rule: asked(1, 1000, "How many such trees; blank is one."),
+    format: formats.general,
+    rule: asked(0.5, 1000, "How many such trees; blank is one, 2 a tree doubled at the edge, 0.5 a halved one."),
   },
   { heading: tree.take, width: 8, rule: yesOrNo },
   {
@@ -138,7 +139,7 @@ export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => 
     heading: tree.perAcre,
     width: 15,
     format: formats.tenth,
-    formula: `=${call("TREESPERACRE", here(tree.dbh), named.method, named.size, named.units)}`,
+    formula: treesPerAcreHere,
   },
   {
     heading: tree.check,
