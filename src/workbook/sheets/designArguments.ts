@@ -11,8 +11,11 @@ export const sizes = `IF(COUNT(${column(NESTED, nested.size)})>0,${nestedBlock},
 /** What makes each plot weigh its land in a mean: the last arguments of every table, before the units. */
 export const weighting = [column(PLOTS, plot.stratum), strataBlock] as const;
 
+/** Only fixed plots have a number that would cover the tract; it may stand on Design while another method is tried. */
+const population = `IF(${named.method}="Fixed",${named.population},"")`;
+
 /** The same, and what a margin of error asks besides. */
-export const drawing = [...weighting, column(PLOTS, plot.cluster), named.population] as const;
+export const drawing = [...weighting, column(PLOTS, plot.cluster), population] as const;
 
 /** True in a cell when the cruise has strata, or clusters. */
 export const hasStrata = `COUNTA(${column(STRATA, stratum.stratum)})>0`;

@@ -114,6 +114,14 @@ function plotCheck(): string {
       "Outside the tract, but trees are tallied on it: clear the one or the other.",
     ],
     [`${here(plot.outside)}="Yes"`, ""],
+    [
+      `AND(${here(plot.kind)}="Count",COUNTIFS(${column(TREES, tree.plot)},${here(plot.plot)},${column(TREES, tree.dbh)},">0")>0)`,
+      "Only counted, but trees with a DBH are tallied on it: clear Kind, or give one row with a Count and no DBH.",
+    ],
+    [
+      `AND(${named.method}="All",${here(plot.size)}="",COUNTA(${column(PLOTS, plot.plot)})>1)`,
+      "Every tree is tallied in parts: give this part its acres under Own size.",
+    ],
     [`COUNTIF(${column(PLOTS, plot.plot)},${here(plot.plot)})>1`, "This plot is listed twice."],
     [`AND(${trees}>0,${none})`, "Marked as having no trees, but trees are tallied on it."],
     [`AND(${trees}=0,${none})`, ""],

@@ -194,7 +194,7 @@ function designInWords(): string {
     `=IF(${hasStrata},"By strata: each weighs by its acres. ","")`,
     `IF(${hasClusters},"By clusters: the group of plots is the unit of the margins. ","")`,
     `IF(AND(${named.population}<>"",${named.method}="Fixed"),"Margins are for plots out of "&${named.population}&". ","")`,
-    `IF(${outside}>0,${outside}&" points outside the tract are left out.","")`,
+    `IF(${outside}=0,"",IF(${outside}=1,"1 point outside the tract is left out.",${outside}&" points outside the tract are left out."))`,
   ].join("&");
 }
 
