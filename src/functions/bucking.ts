@@ -2,6 +2,7 @@ import { buckHabits as habitsOf } from "../core/value/buckHabits";
 import { buckPlan as planOf } from "../core/value/buckPlan";
 import { answered, spilled } from "./shell/answers";
 import { buckOrder, volumeUnits } from "./shell/buckOrder";
+import { saidIn } from "./shell/saidIn";
 
 /**
  * The best-paying way to cut a standing tree into the products on a list.
@@ -55,7 +56,10 @@ export function buckPlan(
     if (!stem) return spilled(header, [["No trees yet"]]);
     return spilled(
       header,
-      planOf({ ...order, stem }).map(({ from, to, product, length, smallEnd, volume, value }, place) => [
+      saidIn(
+        system,
+        planOf,
+      )({ ...order, stem }).map(({ from, to, product, length, smallEnd, volume, value }, place) => [
         place + 1,
         from * distance.perOurs,
         to * distance.perOurs,
@@ -109,7 +113,7 @@ export function buckHabits(
     const header = ["Way to cut", "Logs", "Value $", "Below best $", "Below best pct"];
     const { stem } = order;
     if (!stem) return spilled(header, [["No trees yet"]]);
-    const best = planOf({ ...order, stem });
+    const best = saidIn(system, planOf)({ ...order, stem });
     const most = best.reduce((sum, { value }) => sum + value, 0);
     return spilled(header, [
       ["Best plan", best.length, most, 0, 0],

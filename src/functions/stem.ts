@@ -4,13 +4,14 @@ import { feet } from "../core/basis/units";
 import { barkSides, insideBark as insideOfBark } from "../core/tree/national/barkSides";
 import { LOWEST, stemDiameter as diameterOf } from "../core/tree/national/stemDiameter";
 import { MOST_HEIGHT, stemEquations } from "../core/tree/national/stemEquations";
-import { stemParts, wholeWood } from "../core/tree/national/stemParts";
+import { partLeft, stemParts, wholeWood } from "../core/tree/national/stemParts";
 import { stemVolume as volumeOf } from "../core/tree/national/stemVolume";
 import { treeWeight as weightOf } from "../core/tree/national/treeWeight";
 import { aboveGroundDry, treeWeights } from "../core/tree/national/treeWeights";
 import { answered, eachCell } from "./shell/answers";
-import { standOf, totalHeight } from "./shell/heightTrees";
+import { conditionOf, standOf, totalHeight } from "./shell/heightTrees";
 import { chosenOr, measuredDbh, measuredIn } from "./shell/measuredIn";
+import { isLeftOut } from "./shell/readings";
 import { saidIn } from "./shell/saidIn";
 import { speciesReading } from "./shell/speciesReading";
 import { unitSystem } from "./shell/unitSystem";
@@ -89,6 +90,8 @@ export enum StemUnits {
  * @param [part] Part of the stem: Wood, Bark, Wood and bark, Merchantable wood or Sawlog wood. Left out: Wood.
  * @param [division] Bailey ecodivision, such as 220 or M210. Left out: the species at large.
  * @param [origin] How the stand began: Natural or Planted; matters to slash and loblolly pine only. Left out: Natural.
+ * @param [cull_pct] Rotten or missing wood, in percent; bark has none. Left out: 0.
+ * @param [broken_at] Height at which the top is broken off, in feet (meters when metric); the total height is then what it was whole. Left out: not broken.
  * @param [units] Units: imperial or metric. Left out: imperial.
  * @returns Cubic feet (cubic meters when metric), in the shape that was given.
  */
@@ -99,6 +102,8 @@ export function stemVolume(
   part?: PartOfStem,
   division?: string,
   origin?: OriginOfStand,
+  cull_pct?: any[][],
+  broken_at?: any[][],
   units?: StemUnits,
 ): any[][] {
   return answered(() => {
@@ -110,9 +115,18 @@ export function stemVolume(
       dbh: measuredDbh(dbh, system),
       height: totalHeight(height, system),
     };
+    if (isLeftOut(cull_pct) && isLeftOut(broken_at)) {
+      return eachCell(
+        trees,
+        saidIn(system, (tree) => volumeOf(tree.equations, tree, asked) * system.cubic.perOurs),
+      );
+    }
     return eachCell(
-      trees,
-      saidIn(system, (tree) => volumeOf(tree.equations, tree, asked) * system.cubic.perOurs),
+      { ...trees, ...conditionOf(cull_pct, broken_at, system) },
+      saidIn(system, ({ equations, dbh, height, cull, brokenAt }) => {
+        const condition = { cull, ...(brokenAt > 0 && { brokenAt }) };
+        return partLeft(asked, equations, { dbh, height }, condition) * system.cubic.perOurs;
+      }),
     );
   });
 }

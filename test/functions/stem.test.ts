@@ -67,8 +67,63 @@ describe("STEMVOLUME", () => {
 
   it("reads and answers in metric: 50.8 cm and 33.528 m are 2.5047 m3", () => {
     expect(
-      stemVolume(cell(202), cell(50.8), cell(33.528), cell(null), cell("240"), cell(null), StemUnits.Metric),
+      stemVolume(
+        cell(202),
+        cell(50.8),
+        cell(33.528),
+        cell(null),
+        cell("240"),
+        cell(null),
+        cell(null),
+        cell(null),
+        StemUnits.Metric,
+      ),
     ).toEqual([[near(88.4523 * 0.3048 ** 3, 4)]]);
+  });
+
+  // Of the report: example 2, a red maple of 11.1 in and 38 ft with 3 percent cull; example 3, a tanoak broken off.
+  it("takes off cull and what is broken off, from every part", () => {
+    const maple = (part: PartOfStem, cull: unknown, broken: unknown) =>
+      stemVolume(
+        cell(316),
+        cell(11.1),
+        cell(38),
+        part,
+        cell(null),
+        cell(null),
+        cell(cull),
+        cell(broken),
+      )[0]?.[0] as number;
+    expect(maple(PartOfStem.Wood, 3, null)).toBeCloseTo(9.427113 * 0.97, 4);
+    expect(maple(PartOfStem.Merchantable, 3, null)).toBeCloseTo(8.289903 * 0.97, 4);
+    expect(maple(PartOfStem.Sawlog, 3, null)).toBeCloseTo(4.610401 * 0.97, 4);
+    expect(maple(PartOfStem.Bark, 3, null)).toBeCloseTo(2.155106, 4);
+    expect(maple(PartOfStem.WoodAndBark, 3, null)).toBeCloseTo(9.427113 * 0.97 + 2.155106, 4);
+    // Up to 9.98078 ft the sawlog part ends of itself; the stump and it are all there is below that height.
+    const [, below] = [maple(PartOfStem.Wood, 0, 38), maple(PartOfStem.Wood, null, 9.98078)];
+    expect(maple(PartOfStem.Sawlog, null, 9.98078)).toBeCloseTo(4.610401, 4);
+    expect(maple(PartOfStem.Merchantable, null, 9.98078)).toBeCloseTo(4.610401, 4);
+    expect(below).toBeLessThan(9.427113);
+    expect(below).toBeGreaterThan(4.610401);
+    expect(maple(PartOfStem.Wood, 0, 38)).toBeCloseTo(9.427113, 4);
+    expect(maple(PartOfStem.Bark, null, 9.98078) / below).toBeCloseTo(2.155106 / 9.427113, 4);
+  });
+
+  it("says in the row when a break lies above the tip", () => {
+    const broken = stemVolume(
+      cell(316),
+      cell(11.1),
+      cell(38),
+      cell(null),
+      cell(null),
+      cell(null),
+      cell(null),
+      column(30, 39),
+    );
+    expect(broken).toEqual([
+      [expect.any(Number)],
+      [valueError("Broken at should be between 0 and 38 ft. You have 39. Missing a decimal point?")],
+    ]);
   });
 
   it("says in the row what is wrong with it", () => {

@@ -11,6 +11,7 @@ import { BadRows, column, filledRows, numberAt, sharedRows } from "./columns";
 import { standOf, totalHeight } from "./heightTrees";
 import { boundsIn, measuredDbh, single } from "./measuredIn";
 import { productsIn } from "./products";
+import { saidIn } from "./saidIn";
 import { speciesReading } from "./speciesReading";
 import { unitSystem, type UnitSystem } from "./unitSystem";
 
@@ -75,13 +76,13 @@ function stemOf(given: BuckArguments, system: UnitSystem): Stem | undefined {
       optionalNumber<Percent>(given.form_class, "Form class", formClassOf, { unit: "%", low: 0, high: 100 }),
     );
     if (dbh === undefined || logs === undefined || formClass === undefined) return undefined;
-    return formClassStem({ dbh, logs, formClass });
+    return saidIn(system, formClassStem)({ dbh, logs, formClass });
   }
   const stand = standOf(given.division, given.origin);
   const equations = single(speciesReading(given.species, (one) => stemEquations(one, stand)));
   const height = single(totalHeight(given.height, system));
   if (!equations || dbh === undefined || height === undefined) return undefined;
-  return standingStem(equations, { dbh, height });
+  return saidIn(system, standingStem)(equations, { dbh, height });
 }
 
 const formClassOf = (value: number): Percent => (value === 0 ? USUAL_FORM_CLASS : percent(value));

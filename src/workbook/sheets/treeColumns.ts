@@ -20,7 +20,17 @@ const NO_VOLUME =
 const roadTaken = `=IF(${here(tree.dbh)}="","",IF(${here(tree.logs)}<>"",IF(${here(tree.height)}<>"","Logs and total height","Logs"),IF(${here(tree.height)}<>"",IF(${byLocalTable(here(tree.species))},"Local table","Total height"),"")))`;
 const noHeight = `OR(${here(tree.dbh)}="",${here(tree.height)}="")`;
 const national = (name: "STEMVOLUME" | "TREEWEIGHT", part: string) =>
-  call(name, here(tree.key), here(tree.dbh), here(tree.height), quoted(part), named.division, named.origin, named.units);
+  call(
+    name,
+    here(tree.key),
+    here(tree.dbh),
+    here(tree.height),
+    quoted(part),
+    named.division,
+    named.origin,
+    ...(name === "STEMVOLUME" ? ['""', '""'] : []),
+    named.units,
+  );
 
 /** The owner's own table stands in for the national equation where he said so. */
 const woodByHeight = `=IF(${noHeight},"",IF(${byLocalTable(here(tree.species))},${localWood(here(tree.dbh), here(tree.height))},${national("STEMVOLUME", "Wood")}))`;

@@ -33,8 +33,12 @@ export interface Section {
 /** A stem taken apart from the ground up. A part that the tree is too thin or too short for has no volume. */
 export interface StemSections {
   readonly total: Section;
+  /** Of the stem that stands, up to its break. */
+  readonly standing: Section;
   /** Wood of the stem that stands, less the cull. */
   readonly soundWood: CubicFeet;
+  /** Share of wood that the cull leaves. */
+  readonly soundShare: number;
   /** Heights at which the parts end, 0 where there is none. [ft] */
   readonly merchantableHeight: Feet;
   readonly sawlogHeight: Feet;
@@ -78,12 +82,15 @@ export function stemSections(equations: StemEquations, tree: HeightTree, conditi
     return { wood: cubicFeet(share * wood), woodAndBark: cubicFeet(share * woodAndBark) };
   };
 
+  const soundShare = 1 - cull / 100;
   const stump = lower(STUMP, brokenAt);
   const merchantableHeight = lower(heightOfPart(equations, tree, MERCHANTABLE), brokenAt);
   const sawlogHeight = lower(heightOfPart(equations, tree, sawlogLimits(equations.species)), brokenAt);
   return {
     total: { wood, woodAndBark },
-    soundWood: cubicFeet(shareBelow(brokenAt) * wood * (1 - cull / 100)),
+    standing: section(feet(0), brokenAt),
+    soundWood: cubicFeet(shareBelow(brokenAt) * wood * soundShare),
+    soundShare,
     merchantableHeight,
     sawlogHeight,
     stump: section(feet(0), stump),

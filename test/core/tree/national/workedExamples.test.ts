@@ -21,6 +21,13 @@ describe("the report's worked examples", () => {
     },
   );
 
+  it("print the bark of example 1 to the digit once its own coefficient is put in for the short one of the table", () => {
+    const OF_THE_EXAMPLE = 0.000031886237; // where Table S2a has 3.19E-5
+    const bark = examples.rows.find(({ example, quantity }) => example === "1" && quantity === "Vtotbk") ?? {};
+    const ours = (ourQuantities(bark)["Vtotbk"] ?? NaN) * (OF_THE_EXAMPLE / 3.19e-5);
+    expect(Math.abs(ours - numberIn(bark, "value"))).toBeLessThanOrEqual(0.5e-5);
+  });
+
   it("cover every quantity that these tables can give", () => {
     expect(here.length).toBe(16 + 18 + 20 + 1);
   });
