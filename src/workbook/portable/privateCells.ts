@@ -16,6 +16,9 @@ const PRIVATE_COLUMNS: Readonly<Record<string, readonly string[]>> = {
   [PRODUCTS]: [product.price],
 };
 
+/** A sentence that tells what something brings. */
+const DOLLARS = /\$\d/;
+
 /** The sheets without names, prices and places on the map. What shows dollars is a price, wherever it stands. */
 export const withoutPrivate = (sheets: readonly CopiedSheet[]): readonly CopiedSheet[] =>
   sheets
@@ -48,5 +51,6 @@ function hiddenCells({
     (stand?.row === row && stand.column === column) ||
     formula === `=${named.stand}` ||
     (typeof value === "number" && format.includes("$")) ||
+    (typeof value === "string" && DOLLARS.test(value)) ||
     zones.some((zone) => zone.column === column && row >= zone.from && row < zone.to);
 }
