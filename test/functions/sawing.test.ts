@@ -96,7 +96,7 @@ describe("SAWPLAN", () => {
     expect(() => sawPlan([[12]], [[14]], [[16]], boards, 0.09, live, mill)).toThrow("Too long by 2 ft.");
     expect(() => sawPlan([[12]], [[14]], [[16]], boards, 0.09, live, [["Blade width", 2]])).toThrow(
       "Mill limit should be one of: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, " +
-        "Widest cut, Throat, Edger kerf, Wane allowed.",
+        "Length step, Widest cut, Throat, Edger kerf, Scale step, Wane allowed.",
     );
   });
 

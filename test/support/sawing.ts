@@ -3,6 +3,7 @@ import { bestCant } from "../../src/core/sawing/bestCant";
 import { worthOf, type BoardPiece, type BoardSize } from "../../src/core/sawing/boardSize";
 import { flitches } from "../../src/core/sawing/flitches";
 import type { Mill } from "../../src/core/sawing/millLimits";
+import { lying, type Taper } from "../../src/core/sawing/lyingLog";
 import { live } from "../../src/core/sawing/patterns/live";
 import type { Outline } from "../../src/core/sawing/outline";
 import type { SawLog } from "../../src/core/sawing/sawLog";
@@ -30,12 +31,13 @@ export interface PlanOptions {
   readonly shortBoards?: boolean;
   readonly sideBySide?: boolean;
   readonly mill?: Mill;
+  readonly taper?: Taper;
 }
 
 export function planned(log: SawLog, sizes: readonly BoardSize[], kerf: number, options: PlanOptions = {}): SawPlan {
-  const { pattern = live, shortBoards = true, sideBySide = true, mill = {} } = options;
+  const { pattern = live, shortBoards = true, sideBySide = true, mill = {}, taper } = options;
   const lengths = shortBoards ? commonLengths : { ...commonLengths, shortest: log.length };
-  return sawPlan({ log, sizes, kerf: inches(kerf), pattern, lengths, sideBySide, mill });
+  return sawPlan({ log, sizes, kerf: inches(kerf), pattern, lengths, sideBySide, mill, ...(taper && { taper }) });
 }
 
 export const livePlan = (log: SawLog, sizes: readonly BoardSize[], kerf: number, shortBoards = true): SawPlan =>
@@ -67,16 +69,17 @@ export function cantVolume(diameter: number, kerf: number, cants: readonly numbe
       sizes,
       priced: false,
       lengths: { ...commonLengths, shortest: log.length },
+      kerf,
       edgerKerf: kerf,
       sideBySide: true,
     });
-  const sawing = { log, kerf, edgerKerf: kerf, wane: 0 };
+  const sawing = { log, lying: lying(log), kerf, edgerKerf: kerf, wane: 0 };
   const worths = cants
     .filter((cant) => cant < diameter)
     .map((cant) => {
       const inside = edged([...inchBoards(3, cant), board(2, cant)]);
       const outside = edged(inchBoards(3, diameter));
-      const unlimited = { bladeAboveBed: 0, throat: Infinity, facesFrom: 0 };
+      const unlimited = { bladeAboveBed: 0, throat: Infinity, facesBeyond: { low: 0, high: 0 } };
       return bestCant({ thicknesses: [inches(cant)], inside, outside, ...unlimited }, sawing)?.worth ?? 0;
     });
   return Math.max(...worths);

@@ -1,7 +1,10 @@
 import type { Inches } from "../basis/units";
-import { candidates, type Sides } from "./candidates";
-import { asGood, bestBelow, waysToFill, type Way } from "./fill";
+import { bestStack, waysUnder, type BedLimits } from "./bestStack";
+import { toTheBark, type Sides } from "./sides";
+import { onBark } from "./cutList";
+import { asGood, bestBelow, HAIR, type Way } from "./fill";
 import type { Flitch } from "./flitches";
+import { roomIn, type RoomFor } from "./room";
 import type { Sawing } from "./sawnFlitch";
 
 /** A cant at the place where it is worth most, with the side boards above and below it. */
@@ -18,22 +21,52 @@ export interface Cant {
   readonly over: Way<Flitch> | undefined;
 }
 
-export interface CantOrder {
+export interface CantOrder extends BedLimits {
+  /** A cant worth less may be left out. */
+  readonly toBeat?: number;
+  /** As they come off the saw. */
   readonly thicknesses: readonly Inches[];
   /** Flitches that the cant may be sawn into, and those that the wood outside may. */
   readonly inside: readonly (readonly Flitch[])[];
   readonly outside: readonly (readonly Flitch[])[];
-  readonly bladeAboveBed: number;
-  readonly throat: number;
-  /** Both faces of the cant lie at least so far from the pith: nearer to it the cut would be too wide. [in] */
-  readonly facesFrom: number;
+  /** One face of the cant lies at or under the lower of these, the other at or over the upper: between them a cut would
+   * be too wide. [in] */
+  readonly facesBeyond: { readonly low: number; readonly high: number };
+}
+
+/** What a cant is sawn into, and what is sawn off above and below it. */
+export interface CantSearch {
+  readonly order: CantOrder;
+  readonly inside: (thickness: number, sides: Sides) => Way<Flitch> | undefined;
+  /** Ways to saw the wood under a plane at or below the pith, and, seen from above, over one at or above it. */
+  readonly under: readonly Way<Flitch>[];
+  readonly over: readonly Way<Flitch>[];
+}
+
+export function cantSearch(order: CantOrder, sawing: Sawing): CantSearch {
+  const roomFor: RoomFor = roomIn(sawing.lying, sawing.wane);
+  const plane = 0 - onBark(sawing.lying, "top").pithHeight; // on a scale, every plane is a mark away from it
+  const waysTo = (face: "top" | "bottom") =>
+    waysUnder(order.outside, face, toTheBark, roomFor, sawing, face === "top" ? plane : 0 - plane);
+  const under = waysTo("bottom");
+  return {
+    order,
+    inside: (thickness, sides) => {
+      const narrow = order.inside
+        .map((group) => group.filter(({ width }) => width <= thickness))
+        .filter((group) => group.length > 0);
+      return bestStack(narrow, "right", sides, roomFor, order, sawing);
+    },
+    under,
+    over: sawing.lying.isPlain && sawing.scaleStep === undefined ? under : waysTo("top"),
+  };
 }
 
 /**
  * The best cant of all given thicknesses at all heights that hold the pith, each sawn into what is worth most, with the
  * best side boards live-sawn above and below.
  *
- * Exact, without a grid. Let the cant's middle lie e above the pith (below it everything is the same in a mirror), and
+ * Of a plain log that is set anywhere; exact, without a grid. Let the cant's middle lie e above the pith (below it everything is the same in a mirror), and
  * let G(y) be what the best side boards under a plane at y are worth, C(e) what the cant is:
  *
  *     total(e) = C(e) + G(e - c/2) + G(-e - c/2),   c  thickness of the cant
@@ -43,52 +76,57 @@ export interface CantOrder {
  * wood below. So only e = 0 and those steps need be tried.
  */
 export function bestCant(order: CantOrder, sawing: Sawing): Cant | undefined {
-  const sideBoards = waysToFill(candidates(sawing.log, order.outside, sawing.wane), sawing.kerf);
+  const search = cantSearch(order, sawing);
   return order.thicknesses.reduce<Cant | undefined>(
-    (best, thickness) => bestOfThickness(thickness, sideBoards, best, order, sawing),
+    (best, thickness) => bestOfThickness(thickness, search, best),
     undefined,
   );
 }
 
 /**
- * Since C never grows, its value at one offset bounds it at all farther ones, and so a run of offsets whose
- * side boards cannot make up for the rest is left out, and any other is halved.
+ * Since C never grows, its value at one offset bounds it at all farther ones: a run of offsets whose side boards cannot
+ * make up for the rest is left out, and any other is halved.
  */
 function bestOfThickness(
   thickness: Inches,
-  sideBoards: readonly Way<Flitch>[],
+  { order, inside, under: sideBoards }: CantSearch,
   bestSoFar: Cant | undefined,
-  order: CantOrder,
-  sawing: Sawing,
 ): Cant | undefined {
-  const inside = insideOf(thickness, order, sawing);
-  const places = offsetsOf(thickness, sideBoards, order.facesFrom).map((offset) => {
+  const { toBeat = 0 } = order;
+  const places = offsetsOf(thickness, sideBoards, order.facesBeyond.high).map((offset) => {
     const under = bestBelow(sideBoards, offset - thickness / 2);
     const over = bestBelow(sideBoards, 0 - offset - thickness / 2);
-    return { offset, under, over, worth: worthIn(under) + worthIn(over), pieces: piecesIn(under) + piecesIn(over) };
+    return {
+      offset,
+      under,
+      over,
+      worth: worthIn(under) + worthIn(over),
+      pieces: piecesIn(under) + piecesIn(over),
+    };
   });
   let best = bestSoFar;
-  const mayWin = (from: number, to: number, most: Way<Flitch>) =>
-    places
-      .slice(from, to)
-      .some(({ worth, pieces }) => !(best && asGood(best, { worth: worth + most.worth, pieces: pieces + 1 })));
-  const offer = (at: number): Way<Flitch> | undefined => {
+  /** Tries a place; the answer is what is inside there, the most that it can be worth farther from the pith. */
+  const offer = (at: number): number => {
     const { offset, under, over, worth, pieces } = places[at] as (typeof places)[number];
-    const way = inside(offset);
-    if (!way) return undefined;
+    const way = inside(thickness, sidesOfCant(thickness, offset));
+    if (!way) return -Infinity;
     const cant = { thickness, offset, worth: worth + way.worth, pieces: pieces + way.pieces, inside: way, under, over };
     if (!(best && asGood(best, cant))) best = cant;
-    return way;
+    return way.worth;
   };
-  const between = (from: number, to: number, most: Way<Flitch>): void => {
-    if (from >= to || !mayWin(from, to, most)) return;
-    const middle = (from + to) >> 1;
-    const there = offer(middle);
-    between(from, middle, most);
-    if (there) between(middle + 1, to, there);
+  const search = (from: number, to: number, most: number): void => {
+    if (from >= to) return;
+    let mostOutside = 0;
+    for (let i = from; i < to; i += 1) mostOutside = Math.max(mostOutside, worthAt(i));
+    const needed = Math.max(best?.worth ?? 0, toBeat);
+    if (mostOutside + most <= needed + HAIR * Math.max(1, needed)) return;
+    const at = (from + to) >> 1;
+    const there = offer(at);
+    search(from, at, most);
+    search(at + 1, to, there);
   };
-  const atPith = places.length > 0 ? offer(0) : undefined;
-  if (atPith) between(1, places.length, atPith);
+  const worthAt = (i: number) => (places[i] as (typeof places)[number]).worth;
+  if (places.length > 0) search(1, places.length, offer(0));
   return best;
 }
 
@@ -98,17 +136,6 @@ export const sidesOfCant = (thickness: number, offset: number): Sides => ({
   right: thickness / 2 - offset,
 });
 
-function insideOf(thickness: Inches, order: CantOrder, { log, kerf, wane }: Sawing) {
-  const groups = order.inside
-    .map((group) => group.filter(({ width }) => width <= thickness))
-    .filter((group) => group.length > 0);
-  return (offset: number): Way<Flitch> | undefined => {
-    const slots = candidates(log, groups, wane, sidesOfCant(thickness, offset));
-    const way = waysToFill(slots, kerf, { leastOfOne: order.bladeAboveBed, mostOfOthers: order.throat }).at(-1);
-    return way?.top && way;
-  };
-}
-
 /** The offsets worth trying, from the pith outwards. */
 function offsetsOf(thickness: number, sideBoards: readonly Way<Flitch>[], facesFrom: number): readonly number[] {
   const most = thickness / 2 - facesFrom;
@@ -116,5 +143,5 @@ function offsetsOf(thickness: number, sideBoards: readonly Way<Flitch>[], facesF
   return most < 0 ? [] : [0, ...steps];
 }
 
-const worthIn = (way: Way<Flitch> | undefined): number => way?.worth ?? 0;
-const piecesIn = (way: Way<Flitch> | undefined): number => way?.pieces ?? 0;
+export const worthIn = (way: Way<Flitch> | undefined): number => way?.worth ?? 0;
+export const piecesIn = (way: Way<Flitch> | undefined): number => way?.pieces ?? 0;

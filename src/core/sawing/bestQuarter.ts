@@ -40,10 +40,14 @@ export function bestQuarter(order: QuarterOrder, sawing: Sawing): readonly Peel[
   const count = Math.ceil(log.largeEnd / 2 / step) + 1;
   const all = groups.flat();
   const pitchOf = ({ thickness }: Flitch) => Math.ceil((thickness + kerf) / step - HAIR);
-  const best = groups.map((group) => ({
-    pitch: pitchOf(group[0] as Flitch),
-    flitchAt: bestByPlace(group, all.indexOf(group[0] as Flitch), { first, count }, order, sawing),
-  }));
+  const pitches = groups.map((group) => pitchOf(group[0] as Flitch));
+  const places = placesOf(pitches, count);
+  let index = 0;
+  const best = groups.map((group, i) => {
+    const stairs = stairsOf(group, index, { first, places }, order, sawing);
+    index += group.length;
+    return { pitch: pitches[i] as number, stairs };
+  });
 
   // V is its own mirror image, so the half with p <= a is enough; from the bark towards the pith. Beyond it, nothing.
   const size = count * count;
@@ -51,33 +55,42 @@ export function bestQuarter(order: QuarterOrder, sawing: Sawing): readonly Peel[
   const pieces = new Int32Array(size + 1);
   const chosen = new Int32Array(size).fill(NONE);
   const placeOf = (p: number, a: number) => (p >= count || a >= count ? size : p > a ? p * count + a : a * count + p);
-  const places = placesOf(
-    best.map(({ pitch }) => pitch),
-    count,
-  );
+  // Along each row the best flitch gets better towards the pith: each walks its own stairs.
+  const reach = places.map((_, i) => Math.max(...best.map(({ stairs }) => stairs[i]?.at(-1)?.last ?? NONE)));
+  const upright = best.map(({ stairs }) => Int32Array.from(stairs, (row) => row.length));
   for (let i = places.length - 1; i >= 0; i -= 1) {
+    const a = places[i] as number;
+    const flat = best.map(({ stairs }) => (stairs[i] as Stairs).length);
     for (let j = i; j >= 0; j -= 1) {
-      const a = places[i] as number;
       const p = places[j] as number;
+      if (p > (reach[i] as number) && a > (reach[j] as number)) continue;
       let most = 0;
       let fewest = 0;
       let choice = NONE;
-      for (const { pitch, flitchAt } of best) {
+      for (let g = 0; g < best.length; g += 1) {
+        const { pitch, stairs } = best[g] as (typeof best)[number];
         for (let isFlat = 0; isFlat <= 1; isFlat += 1) {
-          const index = flitchAt[isFlat === 1 ? a * count + p : p * count + a] as number;
-          if (index === NONE) continue;
+          const row = stairs[isFlat === 1 ? i : j] as Stairs;
+          const steps = isFlat === 1 ? flat : (upright[g] as Int32Array);
+          const at = isFlat === 1 ? g : j;
+          const limit = isFlat === 1 ? p : a;
+          let step = steps[at] as number;
+          while (step > 0 && (row[step - 1] as Stair).last >= limit) step -= 1;
+          steps[at] = step;
+          const stair = row[step];
+          if (!stair) continue;
           const next = isFlat === 1 ? placeOf(p, a + pitch) : placeOf(p + pitch, a);
-          const { worth, boards } = all[index] as Flitch;
-          const total = worth + (worths[next] as number);
-          const boardsInAll = boards.length + (pieces[next] as number);
+          const total = stair.worth + (worths[next] as number);
+          const boardsInAll = stair.boards + (pieces[next] as number);
           const rounding = HAIR * Math.max(1, total);
           if (total < most - rounding || (total <= most + rounding && boardsInAll >= fewest)) continue;
           most = total;
           fewest = boardsInAll;
-          choice = 2 * index + isFlat;
+          choice = 2 * stair.index + isFlat;
         }
       }
-      const here = placeOf(p, a);
+      if (choice === NONE) continue;
+      const here = a * count + p;
       worths[here] = most;
       pieces[here] = fewest;
       chosen[here] = choice;
@@ -93,7 +106,12 @@ export function bestQuarter(order: QuarterOrder, sawing: Sawing): readonly Peel[
     const flitch = all[choice >> 1] as Flitch;
     const isMirrored = p > a;
     const flat = (choice % 2 === 1) !== isMirrored;
-    peels.push({ flitch, flat, across: first + p * step, up: first + a * step });
+    peels.push({
+      flitch,
+      flat,
+      across: first + p * step,
+      up: first + a * step,
+    });
     if (flat) a += pitchOf(flitch);
     else p += pitchOf(flitch);
   }
@@ -115,42 +133,62 @@ function placesOf(pitches: readonly number[], count: number): readonly number[] 
   return places;
 }
 
+/** From which place on towards the pith a flitch is the best there is. */
+interface Stair {
+  /** The farthest place of the other face, in steps. */
+  readonly last: number;
+  readonly index: number;
+  readonly worth: number;
+  readonly boards: number;
+}
+type Stairs = readonly Stair[];
+
 /**
- * The best flitch of one thickness off the flat face, for every height a of that face and every place p of the upright
+ * The best flitches of one thickness off the flat face, for every place a of that face, by the place p of the upright
  * one. Its outer face reaches the bark at c = sqrt(D(l)^2 / 4 - m^2); it begins at p, or where its middle lies as far
  * across as up, so that the rings meet it at 45 degrees, and must end at c:
  *
  *     max(p + w, v + w / 2) <= c,   v = a + t / 2,   m = a + t - q t
+ *
+ * Sorted by where the upright face may stand, so the best ones come first and the farthest last.
  */
-function bestByPlace(
+function stairsOf(
   group: readonly Flitch[],
   indexOfFirst: number,
-  { first, count }: { readonly first: number; readonly count: number },
+  { first, places }: { readonly first: number; readonly places: readonly number[] },
   { bladeAboveBed, step }: QuarterOrder,
   { log, kerf, wane }: Sawing,
-): Int32Array {
+): readonly Stairs[] {
   const fromBest = [...group.keys()].sort((x, y) => {
     const [one, other] = [group[x] as Flitch, group[y] as Flitch];
     return other.worth - one.worth || one.boards.length - other.boards.length;
   });
+  const radii = group.map(({ length }) => diameterAt(log, length) / 2);
   const { thickness } = group[0] as Flitch;
-  const best = new Int32Array(count * count).fill(NONE);
-  for (let row = 0; row < count; row += 1) {
+  return places.map((row) => {
     const up = first + row * step;
     const outer = up + thickness * (1 - wane);
     // What is left below the blade must still reach above the lowest place of the blade.
     const beyond = up + thickness + kerf + bladeAboveBed;
     const farthest = Math.sqrt(Math.max(0, (log.largeEnd / 2) ** 2 - beyond ** 2));
-    let filled = 0;
+    const stairs: Stair[] = [];
+    let filled = -1;
     for (const i of fromBest) {
-      const flitch = group[i] as Flitch;
-      const radius = diameterAt(log, flitch.length) / 2;
-      const chord = radius > outer ? Math.sqrt(radius ** 2 - outer ** 2) : 0;
-      if (up + thickness / 2 + flitch.width / 2 > chord + HAIR) continue;
-      const most = Math.min(chord - flitch.width, farthest);
-      const last = Math.min(count - 1, Math.floor((most - first) / step + HAIR));
-      for (; filled <= last; filled += 1) best[row * count + filled] = indexOfFirst + i;
+      const { width, worth, boards } = group[i] as Flitch;
+      const radius = radii[i] as number;
+      if (radius <= outer) continue;
+      const chord = Math.sqrt(radius ** 2 - outer ** 2);
+      if (up + thickness / 2 + width / 2 > chord + HAIR) continue;
+      const last = Math.floor((Math.min(chord - width, farthest) - first) / step + HAIR);
+      if (last <= filled) continue;
+      stairs.push({
+        last,
+        index: indexOfFirst + i,
+        worth,
+        boards: boards.length,
+      });
+      filled = last;
     }
-  }
-  return best;
+    return stairs;
+  });
 }

@@ -1,10 +1,10 @@
 import { inches, type Inches } from "../basis/units";
-import type { Sides } from "./candidates";
+import type { Sides } from "./sides";
 import { HAIR } from "./fill";
 import { asFirstLaid, outline, type Face, type Outline } from "./outline";
-import type { SawLog } from "./sawLog";
+import { sectionAt, type LyingLog } from "./lyingLog";
 import { sawn, type Sawing, type SawnFlitch } from "./sawnFlitch";
-import { upperFace, type Stacked } from "./stack";
+import { upperFace, upsideDown, type Stacked } from "./stack";
 
 /** How the log is turned before a cut. */
 export type Turn = "none" | "quarter turn" | "half turn" | "next half" | "next quarter";
@@ -14,6 +14,8 @@ export interface Cut {
   readonly turn: Turn;
   /** How far the small end is raised so that the pith lies level (split taper); 0 on a sawn face. [in] */
   readonly smallEndRaised: Inches;
+  /** The same of the large end, where a swept log lies on its belly; left out: 0. [in] */
+  readonly largeEndRaised?: Inches;
   /** Height above the bed of what stays below the blade. [in] */
   readonly headReading: Inches;
   /** What the cut sets free; a "half" or a "quarter" is sawn on. */
@@ -37,24 +39,41 @@ export interface Setting {
   readonly sides: Sides;
   /** Of the pith above the bed. [in] */
   readonly pithHeight: number;
+  readonly largeEndRaised: number;
   readonly smallEndRaised: number;
 }
 
-/** On its bark, the small end raised by half the taper: the pith lies level, half the large end above the bed. */
-export const onBark = ({ largeEnd, smallEnd }: SawLog) => ({
-  pithHeight: largeEnd / 2,
-  smallEndRaised: (largeEnd - smallEnd) / 2,
-});
+/**
+ * On its bark, where it comes lowest: the line that planes are measured from is so far above the bed, and the ends are
+ * raised so far. A straight log on split taper lies on its large end, the small end raised by half the taper.
+ */
+export function onBark(log: LyingLog, face: Face) {
+  const undersides = [0, 1 / 4, 1 / 2, 3 / 4, 1].map((share) => {
+    const { v, b } = sectionAt(log, log.log.length * share, face);
+    return v - b;
+  });
+  const lowest = Math.min(...undersides);
+  const raised = (end: number) => (end - lowest < HAIR ? 0 : end - lowest);
+  return {
+    pithHeight: 0 - lowest,
+    largeEndRaised: raised(undersides[0] as number),
+    smallEndRaised: raised(undersides.at(-1) as number),
+  };
+}
 
-/** On a sawn face: the pith lies level as far above the bed as that face was sawn from it. */
-export const onSawnFace = (fromPith: number) => ({ pithHeight: fromPith, smallEndRaised: 0 });
+/** On a sawn face, which lies level as far below the line that planes are measured from as it was sawn from it. */
+export const onSawnFace = (fromPith: number) => ({
+  pithHeight: fromPith,
+  largeEndRaised: 0,
+  smallEndRaised: 0,
+});
 
 /**
  * The cuts that open a face: the slab, then each flitch, down to a plane. A plane at y from the pith stands at
  *
  *     z = y + height of the pith above the bed
  *
- * @param flitches from the plane outwards, each a kerf above what is under it
+ * @param flitches from the plane outwards, each a kerf or more above what is under it
  */
 export function openFace(
   flitches: readonly Stacked[],
@@ -62,12 +81,7 @@ export function openFace(
   setting: Setting,
   sawing: Sawing,
 ): readonly Cut[] {
-  const outermost = flitches.at(-1);
-  const cut = cutter(setting, sawing);
-  return [
-    cut(outermost ? upperFace(outermost) : plane, "slab", setting.turn),
-    ...[...flitches].reverse().map((one) => cut(one.lower - sawing.kerf, one)),
-  ];
+  return run(flitches, plane, cutter(setting, sawing), setting.turn, sawing.kerf);
 }
 
 /**
@@ -81,7 +95,7 @@ export function openFace(
  * from the last board b, so that it comes out at its thickness. Without the turn the last cut would pass within a
  * slab's depth of the bed, lower than a mill can go.
  *
- * @param stack from the lowest to the highest, one kerf apart; one at least can stay on the bed
+ * @param stack from the lowest to the highest, one kerf or more apart; one at least can stay on the bed
  */
 export function sawThrough(
   stack: readonly Stacked[],
@@ -95,33 +109,58 @@ export function sawThrough(
 
   const { face, sides } = setting;
   const cut = cutter({ ...setting, ...onSawnFace(upperFace(stays)) }, sawing, -1);
-  const secondHalf = [
-    cut((stack[0] as Stacked).lower, "slab", "half turn"),
-    ...stack.slice(0, last).map((one) => cut(upperFace(one) + sawing.kerf, one)),
-  ];
-  return { cuts: [...firstHalf, ...secondHalf], lastOnBed: sawn(stays, face, sides, sawing) };
+  const secondHalf = run(upsideDown(stack.slice(0, last)), 0 - stays.lower, cut, "half turn", sawing.kerf);
+  return {
+    cuts: [...firstHalf, ...secondHalf],
+    lastOnBed: sawn(stays, face, sides, sawing),
+  };
+}
+
+type Cutter = (plane: number, frees: Stacked | "slab", turn: Turn, kerf: number) => Cut;
+
+/** From the bark down to a plane: each flitch, and each strip between two where they lie more than a kerf apart. */
+function run(flitches: readonly Stacked[], plane: number, cut: Cutter, turn: Turn, kerf: number): readonly Cut[] {
+  const cuts: Cut[] = [];
+  let sawnTo = Infinity;
+  const clearTo = (face: number) => {
+    if (face > sawnTo - HAIR) return;
+    cuts.push(cut(face, "slab", cuts.length === 0 ? turn : "none", Math.min(kerf, sawnTo - face)));
+    sawnTo = face;
+  };
+  for (const one of [...flitches].reverse()) {
+    clearTo(upperFace(one));
+    sawnTo = one.lower - kerf;
+    cuts.push(cut(sawnTo, one, "none", kerf));
+  }
+  clearTo(plane);
+  return cuts;
 }
 
 /**
  * @param up 1 while the face looks up from which heights are counted, -1 when the log is turned over
- * @returns makes the cut whose blade runs on the bark's side of a plane
+ * @returns makes the cut whose blade runs on the bark's side of a plane, counted from the pith towards that bark
  */
-function cutter(setting: Setting, sawing: Sawing, up: 1 | -1 = 1) {
-  const { face, sides, pithHeight, smallEndRaised } = setting;
-  return (plane: number, frees: Stacked | "slab", turn: Turn = "none"): Cut => {
-    const [lower, upper] = up === 1 ? [plane, plane + sawing.kerf] : [plane - sawing.kerf, plane];
+function cutter(setting: Setting, sawing: Sawing, up: 1 | -1 = 1): Cutter {
+  const { face, sides, pithHeight, smallEndRaised, largeEndRaised } = setting;
+  return (fromPith, frees, turn, kerf) => {
+    const plane = up * fromPith;
+    const [lower, upper] = up === 1 ? [plane, plane + kerf] : [plane - kerf, plane];
+    const one = frees === "slab" ? frees : up === 1 ? frees : { ...frees, lower: 0 - upperFace(frees) };
     return {
       turn,
       smallEndRaised: inches(smallEndRaised),
+      ...(largeEndRaised > 0 && { largeEndRaised: inches(largeEndRaised) }),
       headReading: inches(up === 1 ? pithHeight + plane : pithHeight - plane),
-      frees: frees === "slab" ? "slab" : sawn(frees, face, sides, sawing),
+      frees: one === "slab" ? one : sawn(one, face, sides, sawing),
       kerfIn: asFirstLaid(outline(sides.left, sides.right, lower, upper), face),
     };
   };
 }
 
-/** The one that is too thick to pass above the blade; else the one nearest the pith that the blade can be set above. */
+/** The one that was meant to be, or is too thick to pass above the blade; else the one nearest the pith that the blade can be set above. */
 function lastOnBed(stack: readonly Stacked[], bladeAboveBed: number, throat: number): number {
+  const known = stack.findIndex(({ flitch }) => flitch.isLeftOnBed);
+  if (known >= 0) return known;
   const tooThick = stack.findIndex(({ flitch }) => flitch.thickness > throat + HAIR);
   if (tooThick >= 0) return tooThick;
   const fromPith = (i: number) => Math.abs((stack[i] as Stacked).lower + (stack[i] as Stacked).flitch.thickness / 2);

@@ -15,7 +15,10 @@ export function edgerSettings({ flitches }: SawPlan): readonly EdgerSetting[] {
     if (edged) continue;
     const widths = boards.map(({ piece }) => piece.width);
     const key = widths.join(" ");
-    settings.set(key, { widths, flitches: (settings.get(key)?.flitches ?? 0) + 1 });
+    settings.set(key, {
+      widths,
+      flitches: (settings.get(key)?.flitches ?? 0) + 1,
+    });
   }
   const total = ({ widths }: EdgerSetting) => widths.reduce<number>((sum, width) => sum + width, 0);
   return [...settings.values()].sort((a, b) => total(b) - total(a));

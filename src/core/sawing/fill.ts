@@ -21,55 +21,91 @@ export interface Way<Item> {
   readonly worth: number;
   readonly pieces: number;
   /** The topmost slot and its lower end; none in the empty line. */
-  readonly top?: Slot<Item>;
+  readonly top: Slot<Item> | undefined;
   readonly lower: number;
-  readonly below?: Way<Item>;
+  readonly below: Way<Item> | undefined;
 }
 
-export interface Limits {
-  /** One slot at least must have this extent: it stays on the bed, under the lowest blade. Left out: none need have it. */
-  readonly leastOfOne?: number;
-  /** One slot at most may exceed this extent: it stays on the bed, and never has to pass above the blade. */
-  readonly mostOfOthers?: number;
+/** Slots of one extent, those worth most first. */
+export interface Group<Item> {
+  readonly slots: readonly Slot<Item>[];
+  /** What such a slot is to the bed. */
+  readonly kind: BedKind;
 }
 
-/** Whether a filling has a slot that can stay on the bed: none yet, one, or one so thick that it must stay there. */
-const STATES = 3;
+/** 0: cannot stay on the bed. 1: can. 2: must, so that one such slot is the most that a filling can have. */
+export type BedKind = 0 | 1 | 2;
+export const BED_KINDS: readonly BedKind[] = [0, 1, 2];
+
+export interface FillLimits {
+  /** No slot may end above this height. Left out: no such height. */
+  readonly upTo?: number;
+  /** The lowest place at or above a height where a slot may begin on a scale; above a slot of kind 2 it may differ. */
+  readonly onScale?: (height: number, aboveBed: boolean) => number;
+  /** Told of every slot that would end above `upTo`. */
+  readonly beyond?: (kind: BedKind, way: Way<unknown>, slot: Slot<unknown>, lower: number) => void;
+}
 
 /**
  * The ways to fill a line with slots, a gap between neighbours: for every height the filling below it that is worth
- * most, and of the fewest pieces among equals. Sorted by height; each is worth more than every lower one.
+ * most, and of the fewest pieces among equals. Sorted by height; each is worth more than every lower one. Parted by the
+ * most that any of its slots is to the bed; the empty filling is in the first part.
  *
  * Exact, without a grid. In any filling each slot can be slid down until it meets its own bound or the gap above the
  * slot below. Only such places need be tried: from a height where the line is free, each slot starts there or at its
  * own bound. Of two fillings, the one that stands no higher and is worth no less can replace the other, so only those
- * not so beaten are carried on.
- *
- * @param groups slots by extent; in a group each has narrower bounds than the next one and is worth more
+ * not so beaten are carried on. On a scale the same holds of its marks.
  */
+export function waysByBed<Item>(
+  groups: readonly Group<Item>[],
+  gap: number,
+  limits: FillLimits = {},
+): readonly (readonly Way<Item>[])[] {
+  const { upTo = Infinity, onScale, beyond } = limits;
+  const lists = BED_KINDS.map((): Way<Item>[] => []);
+  (lists[0] as Way<Item>[]).push({
+    free: -Infinity,
+    worth: 0,
+    pieces: 0,
+    top: undefined,
+    lower: -Infinity,
+    below: undefined,
+  });
+  // A list grows while it is walked; a filling never goes back to an earlier part.
+  for (const state of BED_KINDS) {
+    const ways = lists[state] as Way<Item>[];
+    for (let i = 0; i < ways.length; i += 1) {
+      const way = ways[i] as Way<Item>;
+      const lowest = onScale ? onScale(way.free, state === 2) : way.free;
+      for (const { slots, kind: own } of groups) {
+        if (own === 2 && state === 2) continue;
+        const kind = own > state ? own : state;
+        for (const slot of slots) {
+          const lower = slot.low <= lowest ? lowest : onScale ? onScale(slot.low, state === 2) : slot.low;
+          const upper = lower + slot.extent;
+          if (upper > slot.high + HAIR) continue;
+          if (upper > upTo) beyond?.(kind, way, slot, lower);
+          else keep(lists[kind] as Way<Item>[], upper + gap, slot, lower, way);
+          // The rest of the group is worth no more and can begin no lower: it can only lose.
+          if (lower === lowest) break;
+        }
+      }
+    }
+  }
+  return lists;
+}
+
+/** The ways to fill a line of whose slots none need stay on a bed. */
 export function waysToFill<Item>(
   groups: readonly (readonly Slot<Item>[])[],
   gap: number,
-  { leastOfOne = 0, mostOfOthers = Infinity }: Limits = {},
+  limits: FillLimits = {},
 ): readonly Way<Item>[] {
-  const lists = Array.from({ length: STATES }, (): Way<Item>[] => []);
-  (lists[0] as Way<Item>[]).push({ free: -Infinity, worth: 0, pieces: 0, lower: -Infinity });
-  // A list grows while it is walked; a filling never goes back to an earlier state.
-  lists.forEach((ways, state) => {
-    for (let i = 0; i < ways.length; i += 1) {
-      for (const group of groups) {
-        const extent = group[0]?.extent ?? 0;
-        const stays = extent + HAIR >= leastOfOne;
-        const mustStay = extent > mostOfOthers + HAIR;
-        if (mustStay && (state === 2 || !stays)) continue;
-        const kind = mustStay ? 2 : stays ? 1 : 0;
-        extend(lists[Math.max(kind, state)] as Way<Item>[], ways[i] as Way<Item>, group, gap);
-      }
-    }
-  });
-  const [none = [], one = [], thick = []] = lists;
-  const sound = leastOfOne > 0 ? [] : none;
-  return merged(merged(sound, one), thick);
+  return waysByBed(
+    groups.map((slots) => ({ slots, kind: 0 })),
+    gap,
+    limits,
+  )[0] as readonly Way<Item>[];
 }
 
 /** The filling worth most among those that leave everything from a height upward free. */
@@ -84,39 +120,24 @@ export function slotsOf<Item>(way: Way<Item> | undefined): { readonly slot: Slot
   return slots.reverse();
 }
 
-function extend<Item>(ways: Way<Item>[], way: Way<Item>, group: readonly Slot<Item>[], gap: number): void {
-  for (const slot of group) {
-    const lower = Math.max(way.free, slot.low);
-    const upper = lower + slot.extent;
-    if (upper > slot.high + HAIR) continue;
-    keep(ways, upper + gap, way.worth + slot.worth, way.pieces + slot.pieces, slot, lower, way);
-    // The rest of the group may lie farther out and is worth less: at this same height it can only lose.
-    if (lower === way.free) return;
-  }
-}
-
-/** Its parts come one by one, since most ways are beaten and need never be put together. */
-function keep<Item>(
-  ways: Way<Item>[],
-  free: number,
-  worth: number,
-  pieces: number,
-  top: Slot<Item>,
-  lower: number,
-  below: Way<Item>,
-): void {
+/** Most ways are beaten and are never put together. */
+function keep<Item>(ways: Way<Item>[], free: number, top: Slot<Item>, lower: number, below: Way<Item>): void {
+  const worth = below.worth + top.worth;
+  const pieces = below.pieces + top.pieces;
   const at = countUpTo(ways, free);
-  const under = ways[at - 1];
-  if (under && isAsGood(under.worth, under.pieces, worth, pieces)) return;
+  if (at > 0) {
+    const under = ways[at - 1] as Way<Item>;
+    if (isAsGood(under.worth, under.pieces, worth, pieces)) return;
+  }
   let end = at;
-  while (
-    end < ways.length &&
-    isAsGood(worth, pieces, (ways[end] as Way<Item>).worth, (ways[end] as Way<Item>).pieces)
-  ) {
+  while (end < ways.length) {
+    const over = ways[end] as Way<Item>;
+    if (!isAsGood(worth, pieces, over.worth, over.pieces)) break;
     end += 1;
   }
   const way = { free, worth, pieces, top, lower, below };
   if (end === at + 1) ways[at] = way;
+  else if (end === at && at === ways.length) ways.push(way);
   else ways.splice(at, end - at, way);
 }
 
@@ -129,17 +150,6 @@ function countUpTo<Item>(ways: readonly Way<Item>[], height: number): number {
     else high = middle;
   }
   return low;
-}
-
-function merged<Item>(some: readonly Way<Item>[], more: readonly Way<Item>[]): readonly Way<Item>[] {
-  if (some.length === 0) return more;
-  if (more.length === 0) return some;
-  if (some.length === 1 && !some[0]?.top) return [...some, ...more];
-  const ways = [...some];
-  for (const { free, worth, pieces, top, lower, below } of more) {
-    if (top && below) keep(ways, free, worth, pieces, top, lower, below);
-  }
-  return ways;
 }
 
 interface Weighed {

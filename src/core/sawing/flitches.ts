@@ -1,11 +1,17 @@
 import { inches, type Feet, type Inches } from "../basis/units";
 import { worthOf, type BoardPiece, type BoardSize } from "./boardSize";
 import { HAIR, slotsOf, waysToFill } from "./fill";
-import { diameterAt, type SawLog } from "./sawLog";
+import { freedThickness } from "./scale";
+import { acrossLargeEnd, acrossSmallEnd, diameterAt, type SawLog } from "./sawLog";
 
 /** What a slice of the log is edged to: one board, or several of one length side by side. */
 export interface Flitch {
+  /** As it comes off the saw: as listed, or thicker where the settings keep to a scale. [in] */
   readonly thickness: Inches;
+  /** As listed for its boards. [in] */
+  readonly listed: Inches;
+  /** True where its thickness is that of the last piece on the bed; see scale.ts. */
+  readonly isLeftOnBed?: boolean;
   readonly length: Feet;
   /** The widest first. */
   readonly boards: readonly BoardPiece[];
@@ -32,6 +38,9 @@ export interface Edging {
   readonly edgerKerf: number;
   /** False when each flitch gives one board only. */
   readonly sideBySide: boolean;
+  /** Of the head saw, and the step of the scale that it is set by; no step: it can be set anywhere. [in] */
+  readonly kerf: number;
+  readonly scaleStep?: number;
 }
 
 /**
@@ -47,24 +56,41 @@ export function flitches(log: SawLog, edging: Edging): readonly (readonly Flitch
     const ofThickness = sizes.filter((size) => size.thickness === thickness);
     return lengthsOf(log, lengths, ofThickness).flatMap((length) => {
       const pieces = ofThickness.filter((size) => fitsLength(size, length)).map((size) => ({ ...size, length }));
-      return edgedFrom(pieces, diameterAt(log, length), edging);
+      return edgedFrom(pieces, widestAt(log, length), edging);
     });
   });
   return groups.filter((group) => group.length > 0);
 }
 
-function edgedFrom(pieces: readonly BoardPiece[], widest: Inches, edging: Edging): Flitch[] {
-  const { priced, edgerKerf, sideBySide } = edging;
+function edgedFrom(pieces: readonly BoardPiece[], widest: number, edging: Edging): Flitch[] {
+  const { priced, edgerKerf, sideBySide, kerf, scaleStep } = edging;
   const flitch = (boards: readonly BoardPiece[], width: number): Flitch[] => {
     const first = boards[0];
     if (!first) return [];
     const worth = boards.reduce((sum, board) => sum + worthOf(board, priced), 0);
-    return [{ thickness: first.thickness, length: first.length, boards, width: inches(width), worth }];
+    const thickness = inches(freedThickness(first.thickness, kerf, scaleStep));
+    return [
+      {
+        thickness,
+        listed: first.thickness,
+        length: first.length,
+        boards,
+        width: inches(width),
+        worth,
+      },
+    ];
   };
   if (!sideBySide) return pieces.flatMap((piece) => (piece.width <= widest + HAIR ? flitch([piece], piece.width) : []));
 
   const slots = pieces.map((item) => [
-    { extent: item.width, low: 0, high: widest, worth: worthOf(item, priced), pieces: 1, item },
+    {
+      extent: item.width,
+      low: 0,
+      high: widest,
+      worth: worthOf(item, priced),
+      pieces: 1,
+      item,
+    },
   ]);
   return waysToFill(slots, edgerKerf).flatMap((way) => {
     const boards = slotsOf(way).map(({ slot }) => slot.item);
@@ -86,6 +112,12 @@ function lengthsOf(log: SawLog, { shortest, step }: BoardLengths, sizes: readonl
     if (length !== undefined && length <= log.length + HAIR) lengths.push(length);
   }
   return [...new Set(lengths)].sort((a, b) => a - b);
+}
+
+/** The widest that a board of a length can be, whichever way the log lies. */
+function widestAt(log: SawLog, length: number): number {
+  const [large, small] = [acrossLargeEnd(log), acrossSmallEnd(log)];
+  return Math.max(diameterAt(log, length), large - ((large - small) * length) / log.length);
 }
 
 const fitsLength = ({ length }: BoardSize, wanted: Feet) => length === undefined || length === wanted;

@@ -49,7 +49,11 @@ export interface LogForCutList {
 
 export interface LogsForCutList {
   readonly logs: readonly LogForCutList[];
-  readonly missing: readonly { readonly name: string; readonly count: number; readonly boardFeet: BoardFeet }[];
+  readonly missing: readonly {
+    readonly name: string;
+    readonly count: number;
+    readonly boardFeet: BoardFeet;
+  }[];
   readonly boardFeet: BoardFeet;
   /** No choice of logs, each sawn by this pattern, gives more of the wanted pieces. */
   readonly atMost: BoardFeet;

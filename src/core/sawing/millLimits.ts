@@ -1,7 +1,7 @@
 import type { Choice } from "../basis/choices";
 import { shown } from "../basis/require";
 import type { Source } from "../basis/source";
-import type { SawLog } from "./sawLog";
+import { thickestOf, type SawLog } from "./sawLog";
 
 export const sources: readonly Source[] = [
   {
@@ -31,6 +31,8 @@ export type MillLimitId =
   | "widestCut"
   | "throat"
   | "edgerKerf"
+  | "lengthStep"
+  | "scaleStep"
   | "waneAllowed";
 
 /** The limits that were given; one left out does not bind. */
@@ -42,7 +44,7 @@ export const millLimits: readonly MillLimit[] = [
     title: "Largest diameter",
     aliases: ["Largest log diameter", "Largest log"],
     measure: "diameter",
-    overstep: ({ largeEnd }, limit) => largeEnd - limit,
+    overstep: (log, limit) => thickestOf(log) - limit,
     sentence: (amount) => `Too thick by ${amount}`,
   },
   {
@@ -66,9 +68,31 @@ export const millLimits: readonly MillLimit[] = [
     measure: "diameter",
   },
   { id: "shortestBoard", title: "Shortest board", measure: "distance" },
-  { id: "widestCut", title: "Widest cut", aliases: ["Width of cut"], measure: "diameter" },
-  { id: "throat", title: "Throat", aliases: ["Depth above blade", "Depth of cut"], measure: "diameter" },
+  {
+    id: "lengthStep",
+    title: "Length step",
+    aliases: ["Step of lengths"],
+    measure: "distance",
+  },
+  {
+    id: "widestCut",
+    title: "Widest cut",
+    aliases: ["Width of cut"],
+    measure: "diameter",
+  },
+  {
+    id: "throat",
+    title: "Throat",
+    aliases: ["Depth above blade", "Depth of cut"],
+    measure: "diameter",
+  },
   { id: "edgerKerf", title: "Edger kerf", measure: "diameter" },
+  {
+    id: "scaleStep",
+    title: "Scale step",
+    aliases: ["Step of the scale", "Mark of the scale"],
+    measure: "diameter",
+  },
   {
     id: "waneAllowed",
     title: "Wane allowed",

@@ -2,7 +2,9 @@ import { OutOfRange } from "../basis/problem";
 import { requireBetween, requirePositive } from "../basis/require";
 import { feet, type Inches } from "../basis/units";
 import { isPriced, type BoardSize } from "./boardSize";
-import type { BoardLengths } from "./flitches";
+import { bestOf } from "./bestOf";
+import { flitches, type BoardLengths } from "./flitches";
+import { splitTaper, waysToLay, type Taper } from "./lyingLog";
 import { whyItDoesNotFit, type Mill, type SayAmount } from "./millLimits";
 import type { SawingPattern, SawPlan } from "./sawingPattern";
 import { requireSawLog, type SawLog } from "./sawLog";
@@ -16,6 +18,8 @@ export interface SawOrder {
   readonly lengths?: BoardLengths;
   /** False when each flitch gives one board only. Left out: true. */
   readonly sideBySide?: boolean;
+  /** How the saw planes run along the log. Left out: split taper. */
+  readonly taper?: Taper;
   /** How the user reads lengths, for a sentence about a log that does not fit. */
   readonly say?: SayAmount;
 }
@@ -31,16 +35,22 @@ export const commonLengths: BoardLengths = { shortest: feet(4), step: feet(2) };
  * plans worth the same, one of the fewest boards.
  *
  * The model, shared by all patterns:
- * - The log is a truncated cone of sound wood inside bark. All saw planes run parallel to the pith (split taper: the
- *   small end is raised), so the end view tells everything but the lengths. No sweep, no oval, no defects.
- * - A head saw frees flitches, one kerf apart. A flitch is cut to one length from the large end, then edged to one board
- *   or to several side by side with an edger's kerf between them.
- * - A board is free of wane, or shows it over no more than the allowed share q of its thickness: its width is measured
- *   at m - q t from the pith instead of at its outer face m.
- * - Boards have the listed sizes at full length or shorter by steps; each is worth its board feet, its price per MBF or
- *   its price per piece.
- * - The mill sets the largest and longest log, the lowest blade (the last piece on the bed is no thinner), the throat
- *   (only that last piece may be thicker), and the widest cut.
+ * - The log is a truncated cone of sound wood inside bark [in, ft]. Its ends may be oval: two diameters each, every
+ *   section an ellipse. Its pith may be bent in the plane of the first diameters: sweep [in], a parabola. Such a log is
+ *   planned with the first diameter level and upright, and the better is taken. No defects.
+ * - The saw planes run parallel to the pith (split taper: the small end is raised) or to the bark (full taper: it is
+ *   not), see lyingLog.ts.
+ * - A head saw frees flitches, one kerf [in] apart. A flitch is cut to one length from the large end, then edged to one
+ *   board or to several side by side with an edger's kerf [in] between them.
+ * - A board is free of wane, or shows it over no more than the allowed share q of its thickness [%]: its width is
+ *   measured at m - q t from the pith instead of at its outer face m.
+ * - Boards have the listed thickness as sawn, green, and the listed width [in]. They run the whole log, or shorter by a
+ *   step down to a shortest board, or have a length of their own [ft]. Each is worth its board feet, its price per MBF
+ *   or its price per piece [$]. A listed size may be a blank that is sawn further into siding or shingles, see
+ *   boardSize.ts.
+ * - The mill sets the largest and the longest log, the lowest blade (the last piece on the bed is no thinner), the
+ *   throat (only that last piece may be thicker) and the widest cut. Where its scale has a step [in], every setting is
+ *   one of its marks, and boards come out thicker by less than a step, see scale.ts.
  *
  * Each pattern tells what its plan is the best of. Where nothing else is said that is exact: positions are not rounded
  * to a grid, see fill.ts.
@@ -51,24 +61,42 @@ export const commonLengths: BoardLengths = { shortest: feet(4), step: feet(2) };
 export function sawPlan(order: SawOrder): SawPlan {
   const { log, sizes, kerf, pattern, mill = {}, lengths = commonLengths, sideBySide = true, say } = order;
   const { edgerKerf = kerf, waneAllowed = 0, bladeAboveBed = 0, throat = Infinity, widestCut = Infinity } = mill;
+  const { scaleStep, shortestBoard = lengths.shortest, lengthStep = lengths.step } = mill;
   requireSawLog(log);
   requirePositive("Kerf", kerf, "in");
   requirePositive("Edger kerf", edgerKerf, "in");
   requireBetween("Wane allowed", waneAllowed, 0, 100, "% of the thickness");
+  requirePositive("Length step", lengthStep, "ft");
+  if (scaleStep !== undefined) requirePositive("Scale step", scaleStep, "in");
   const priced = isPriced(sizes);
   const misfit = whyItDoesNotFit(log, mill, say);
   if (misfit !== undefined) throw new OutOfRange(`${misfit}.`);
-  return pattern.plan({
-    log,
+  const edging = {
     sizes,
     priced,
     kerf,
     edgerKerf,
     sideBySide,
+    ...(scaleStep !== undefined && { scaleStep }),
+    lengths: { shortest: feet(shortestBoard), step: feet(lengthStep) },
+  };
+  const job = {
+    ...edging,
+    log,
+    groups: flitches(log, edging),
     wane: waneAllowed / 100,
-    lengths: { ...lengths, shortest: feet(mill.shortestBoard ?? lengths.shortest) },
     bladeAboveBed,
     throat,
     widestCut,
-  });
+  };
+  return bestOf(
+    waysToLay(log, order.taper ?? splitTaper).map(
+      (lying) => (toBeat) =>
+        pattern.plan({
+          ...job,
+          lying,
+          ...(toBeat !== undefined && { toBeat }),
+        }),
+    ),
+  );
 }

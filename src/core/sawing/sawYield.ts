@@ -19,12 +19,12 @@ export interface SawYield {
 
 const BOARD_FEET_PER_CUBIC_FOOT = 12;
 
-export function sawYield({ log, cuts, flitches, priced, worth }: SawPlan): SawYield {
+export function sawYield({ log, lying, cuts, flitches, priced, worth }: SawPlan): SawYield {
   const boards = flitches.flatMap((one) => one.boards);
   const tally = boards.reduce((sum, { piece }) => sum + sawnBoardFeet(piece), 0);
   const wood = solidVolume(log);
   const lumber = (100 * tally) / BOARD_FEET_PER_CUBIC_FOOT / wood;
-  const sawdust = (100 * cuts.reduce((sum, { kerfIn }) => sum + woodIn(log, kerfIn), 0)) / wood;
+  const sawdust = (100 * cuts.reduce((sum, { kerfIn }) => sum + woodIn(lying, kerfIn), 0)) / wood;
   return {
     pieces: boards.length,
     boardFeet: boardFeet(tally),

@@ -1,11 +1,17 @@
 import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
 import type { CutList } from "./cutList";
-import type { Edging } from "./flitches";
+import type { Edging, Flitch } from "./flitches";
 import type { Sawing, SawnFlitch } from "./sawnFlitch";
 
 /** A log to be sawn, and what it should be sawn into. Checked before a pattern sees it. */
 export interface SawJob extends Sawing, Edging {
+  /** What flitches can be edged to, whatever the pattern. */
+  readonly groups: readonly (readonly Flitch[])[];
+  readonly kerf: number;
+  readonly scaleStep?: number;
+  /** What another way to saw the log is worth: a plan worth less need not be found. */
+  readonly toBeat?: number;
   /** The lowest the blade can be set above the bed. [in] */
   readonly bladeAboveBed: number;
   /** The thickest piece that passes above the blade; a thicker one must be the last on the bed. [in] */
@@ -40,12 +46,14 @@ export interface SawingPattern extends Choice {
 export function planOf(job: SawJob, pattern: string, { cuts, lastOnBed }: CutList, guarantee: string): SawPlan {
   const freed = cuts.flatMap(({ frees }) => (typeof frees === "string" ? [] : [frees]));
   const flitches = lastOnBed ? [...freed, lastOnBed] : freed;
-  const { log, kerf, edgerKerf, wane, priced } = job;
+  const { log, lying, kerf, edgerKerf, wane, scaleStep, priced } = job;
   return {
     log,
+    lying,
     kerf,
     edgerKerf,
     wane,
+    ...(scaleStep !== undefined && { scaleStep }),
     pattern,
     priced,
     cuts,

@@ -1,10 +1,12 @@
 import type { BoardPiece } from "./boardSize";
-import type { Sides } from "./candidates";
+import type { Sides } from "./sides";
 import { HAIR } from "./fill";
 import type { Flitch } from "./flitches";
 import { asFirstLaid, outline, type Face, type Outline } from "./outline";
-import { diameterAt, type SawLog } from "./sawLog";
-import { upperFace, type Stacked } from "./stack";
+import { sectionsTo, type LyingLog } from "./lyingLog";
+import { commonFace } from "./room";
+import type { SawLog } from "./sawLog";
+import type { Stacked } from "./stack";
 
 /** A board at its place in the log. */
 export interface SawnBoard {
@@ -24,22 +26,27 @@ export interface SawnFlitch {
 /** How a log is sawn, whatever its pattern. */
 export interface Sawing {
   readonly log: SawLog;
+  /** How it is laid for the first cut. */
+  readonly lying: LyingLog;
   /** Kerf of the head saw. [in] */
   readonly kerf: number;
   readonly edgerKerf: number;
   /** Share of a board's thickness over which wane may show on its edges, 0 to 1. */
   readonly wane: number;
+  /** Step of the scale that the head is set by; left out where it can be set anywhere. [in] */
+  readonly scaleStep?: number;
 }
 
-/** Lays a flitch into the end view: its boards in the middle of the wood that its outer face has room for. */
+/** Lays a flitch into the end view: its boards in the middle of the wood that its faces have room for. */
 export function sawn(stacked: Stacked, face: Face, sides: Sides, sawing: Sawing): SawnFlitch {
   const { flitch, lower } = stacked;
-  const upper = upperFace(stacked);
-  const radius = diameterAt(sawing.log, flitch.length) / 2;
-  const outer = Math.max(Math.abs(lower), Math.abs(upper)) - sawing.wane * flitch.thickness;
-  const chord = Math.sqrt(Math.max(0, radius ** 2 - Math.max(0, outer) ** 2));
-  const middle = (Math.max(sides.left, 0 - chord) + Math.min(sides.right, chord)) / 2;
-  return laid(flitch, face, middle - flitch.width / 2, lower, sides, sawing.edgerKerf);
+  const sections = sectionsTo(sawing.lying, flitch.length, face);
+  const wood = commonFace(sections, lower, flitch.thickness, sawing.wane) ?? {
+    left: 0,
+    right: 0,
+  };
+  const middle = (Math.max(sides.left, wood.left) + Math.min(sides.right, wood.right)) / 2;
+  return laid(flitch, face, middle - flitch.width / 2, lower, sides, sawing);
 }
 
 /** Lays a flitch whose place is known on both axes. */
@@ -49,19 +56,22 @@ export function laid(
   left: number,
   lower: number,
   sides: Sides,
-  edgerKerf: number,
+  { edgerKerf, scaleStep = HAIR }: Pick<Sawing, "edgerKerf" | "scaleStep">,
 ): SawnFlitch {
   const upper = lower + flitch.thickness;
   let next = left;
   const boards = flitch.boards.map((piece) => {
     const at = next;
     next += piece.width + edgerKerf;
-    return { piece, outline: asFirstLaid(outline(at, at + piece.width, lower, upper), face) };
+    return {
+      piece,
+      outline: asFirstLaid(outline(at, at + piece.width, lower, upper), face),
+    };
   });
   return {
     flitch,
     outline: asFirstLaid(outline(left, left + flitch.width, lower, upper), face),
     boards,
-    edged: boards.length === 1 && Math.abs(sides.right - sides.left - flitch.width) < HAIR,
+    edged: boards.length === 1 && Math.abs(sides.right - sides.left - flitch.width) < scaleStep,
   };
 }

@@ -1,23 +1,26 @@
 import { cubicFeet, type CubicFeet } from "../basis/units";
 import type { Outline } from "./outline";
-import { diameterAt, type SawLog } from "./sawLog";
+import { sectionAt, type LyingLog } from "./lyingLog";
 
 /** Slices along the log for Simpson's rule; 64 leave an error under 0.001 % of the log (a choice of ours). */
 const SLICES = 64;
 
 /**
  * Wood of a log inside a rectangle of its end view that runs along the pith, such as the wood that one kerf turns into
- * sawdust. A side of the rectangle may be infinite, where the cut runs through the bark.
+ * sawdust. A side of the rectangle may be infinite, where the cut runs through the bark. The rectangle is that of the end
+ * view as the log was first laid.
  *
  *     V = integral over the length of A(x) dx
  *     A = Q(right, upper) - Q(left, upper) - Q(right, lower) + Q(left, lower)
  *
  *     Q(u, v)  area of the circle left of u and below v  [in2]
  */
-export function woodIn(log: SawLog, { left, right, lower, upper }: Outline): CubicFeet {
+export function woodIn(lying: LyingLog, { left, right, lower, upper }: Outline): CubicFeet {
+  const { log } = lying;
   const area = (slice: number) => {
-    const radius = diameterAt(log, (log.length * slice) / SLICES) / 2;
-    const corner = (u: number, v: number) => cornerArea(radius, u, v);
+    const { u: middle, v: height, a, b } = sectionAt(lying, (log.length * slice) / SLICES, "top");
+    // An ellipse is a circle of radius b drawn out by a / b.
+    const corner = (u: number, v: number) => (a / b) * cornerArea(b, ((u - middle) * b) / a, v - height);
     return corner(right, upper) - corner(left, upper) - corner(right, lower) + corner(left, lower);
   };
   let sum = area(0) + area(SLICES);

@@ -5,6 +5,7 @@ import { faceWidth, lengthOfFace, reachOfFace, slabDepth } from "../../../src/co
 import { diameterAt, requireSawLog, solidVolume } from "../../../src/core/sawing/sawLog";
 import { grainOf, ringAngle } from "../../../src/core/sawing/grain";
 import { outline } from "../../../src/core/sawing/outline";
+import { lying } from "../../../src/core/sawing/lyingLog";
 import { woodIn } from "../../../src/core/sawing/woodIn";
 import { expectAsPrinted } from "../../support/expectAsPrinted";
 import { numberIn, published } from "../../support/published";
@@ -16,7 +17,7 @@ const faces = published("sawing/lengthOfFace.csv");
 const cones = published("sawing/taperedLog.csv");
 
 const woodBetween = (log: ReturnType<typeof sawLog>, lower: number, upper: number) =>
-  woodIn(log, outline(-Infinity, Infinity, lower, upper));
+  woodIn(lying(log), outline(-Infinity, Infinity, lower, upper));
 
 describe("geometry of a log", () => {
   it.each(chords.rows)("a plane $from pith in from the pith of a $diameter-in log opens $face width in", (row) => {
@@ -91,9 +92,9 @@ describe("geometry of a log", () => {
         sum += (Math.min(right, half) - Math.max(left, 0 - half)) * ((upper - lower) / cells) * (12 / steps);
       }
     }
-    expect(woodIn(log, outline(left, right, lower, upper))).toBeCloseTo(sum / 144, 4);
-    expect(woodIn(log, outline(0, Infinity, -Infinity, 0))).toBeCloseTo(solidVolume(log) / 4, 6);
-    expect(woodIn(log, outline(7, 8, -1, 1))).toBeCloseTo(0, 9);
+    expect(woodIn(lying(log), outline(left, right, lower, upper))).toBeCloseTo(sum / 144, 4);
+    expect(woodIn(lying(log), outline(0, Infinity, -Infinity, 0))).toBeCloseTo(solidVolume(log) / 4, 6);
+    expect(woodIn(lying(log), outline(7, 8, -1, 1))).toBeCloseTo(0, 9);
   });
 });
 

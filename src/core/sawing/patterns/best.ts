@@ -1,6 +1,5 @@
-import { OutOfRange } from "../../basis/problem";
-import { HAIR } from "../fill";
-import type { SawingPattern, SawPlan } from "../sawingPattern";
+import { bestOf } from "../bestOf";
+import type { SawingPattern } from "../sawingPattern";
 import { around } from "./around";
 import { cant } from "./cant";
 import { live } from "./live";
@@ -21,19 +20,17 @@ export const best: SawingPattern = {
   sources: compared.flatMap(({ sources }) => sources),
 
   plan(job) {
-    const reasons: OutOfRange[] = [];
-    const plans = compared.flatMap((pattern): SawPlan[] => {
-      try {
-        return [pattern.plan(job)];
-      } catch (problem) {
-        if (!(problem instanceof OutOfRange)) throw problem;
-        reasons.push(problem);
-        return [];
-      }
-    });
-    const [first, ...others] = plans;
-    if (!first) throw reasons[0] as OutOfRange;
-    const chosen = others.reduce((one, other) => (other.worth > one.worth * (1 + HAIR) ? other : one), first);
-    return { ...chosen, isBestOf: true, guarantee: `The best of all patterns. ${chosen.guarantee}` };
+    const chosen = bestOf(
+      compared.map(
+        (pattern) =>
+          (toBeat = job.toBeat) =>
+            pattern.plan(toBeat === undefined ? job : { ...job, toBeat }),
+      ),
+    );
+    return {
+      ...chosen,
+      isBestOf: true,
+      guarantee: `The best of all patterns. ${chosen.guarantee}`,
+    };
   },
 };

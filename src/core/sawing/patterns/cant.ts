@@ -1,12 +1,15 @@
 import { OutOfRange } from "../../basis/problem";
-import { bestCant, sidesOfCant, type Cant } from "../bestCant";
-import { toTheBark, type Sides } from "../candidates";
+import { inches } from "../../basis/units";
+import { bestCant, sidesOfCant, type Cant, type CantOrder } from "../bestCant";
+import { fitThroat } from "../bestStack";
+import { toTheBark, type Sides } from "../sides";
+import { cantOnMarks } from "../cantOnMarks";
 import { onBark, onSawnFace, openFace, sawThrough, type CutList } from "../cutList";
-import { flitches } from "../flitches";
 import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
-import { diameterAt } from "../sawLog";
+import { acrossSmallEnd, diameterAt } from "../sawLog";
+import { markFrom } from "../scale";
 import { centred, moved, playOf, stacked, stackedUnder, upperFace, upsideDown, type Stacked } from "../stack";
-import { firstFaceFrom } from "../widestCut";
+import { tooWideBetween } from "../widestCut";
 
 /**
  * Cant sawing: two opposite faces are opened, side boards sawn from both, and the cant between them is turned on edge
@@ -40,39 +43,42 @@ export const cant: SawingPattern = {
   ],
 
   plan(job) {
-    const { log, sizes, throat, bladeAboveBed, widestCut } = job;
-    const groups = flitches(log, job);
+    const { lying, log, sizes, throat, bladeAboveBed, widestCut, groups, scaleStep, toBeat } = job;
     if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
-    const thicknesses = [...new Set(sizes.map(({ width }) => width))]
-      .filter((width) => width < log.smallEnd && width <= widestCut && width >= bladeAboveBed)
+    const narrowest = Math.min(log.smallEnd, acrossSmallEnd(log));
+    const thicknesses = [...new Set(sizes.map(({ width }) => inches(markFrom(width, scaleStep))))]
+      .filter((width) => width < narrowest && width <= widestCut && width >= bladeAboveBed)
       .sort((a, b) => b - a);
-    const facesFrom = firstFaceFrom(log, widestCut);
-    const best = bestCant(
-      {
-        thicknesses,
-        inside: groups,
-        outside: groups.filter(([first]) => first && first.thickness <= throat),
-        bladeAboveBed,
-        throat,
-        facesFrom,
-      },
-      job,
-    );
+    const order = {
+      thicknesses,
+      inside: groups,
+      outside: fitThroat(groups, throat),
+      bladeAboveBed,
+      throat,
+      facesBeyond: tooWideBetween(lying, "top", widestCut),
+      ...(toBeat !== undefined && { toBeat }),
+    };
+    const setAnywhere = lying.isPlain && scaleStep === undefined;
+    const best = setAnywhere ? bestCant(order, job) : cantOnMarks(order, job);
     if (!best) throw new OutOfRange("No cant that holds the pith can be sawn from this log with this mill.");
     const guarantee =
       "No other cant as thick as a listed board is wide, with the pith in it, " +
-      `gives ${goalOf(job)} from these board sizes, its side boards counted.`;
-    return planOf(job, "Cant", cutsOf(best, facesFrom, job), guarantee);
+      `gives ${goalOf(job)} from these board sizes, its side boards counted${setAnywhere ? "" : onMarks(scaleStep)}.`;
+    return planOf(job, "Cant", cutsOf(best, setAnywhere ? order : undefined, job), guarantee);
   },
 };
 
-function cutsOf(best: Cant, facesFrom: number, job: SawJob): CutList {
-  const { log, kerf } = job;
+const onMarks = (step: number | undefined) =>
+  step === undefined ? "; the cant was tried every 1/32 in" : ", on the marks of your scale";
+
+/** @param movable what limits the cant where it may be set anywhere; else it stays where it was tried */
+function cutsOf(best: Cant, movable: CantOrder | undefined, job: SawJob): CutList {
+  const { lying } = job;
   const { thickness } = best;
-  const inside = centred(stacked(best.inside, kerf));
-  const under = stackedUnder(best.under, best.offset - thickness / 2, kerf);
-  const over = stackedUnder(best.over, 0 - best.offset - thickness / 2, kerf);
-  const by = halfThePlay(best, under, over, inside, facesFrom, job);
+  const inside = centred(stacked(best.inside, job), job);
+  const under = stackedUnder(best.under, best.offset - thickness / 2, job);
+  const over = stackedUnder(best.over, 0 - best.offset - thickness / 2, job);
+  const by = movable ? halfThePlay(best, under, over, inside, movable.facesBeyond.high, job) : 0;
   const offset = best.offset + by;
   const lowerFace = offset - thickness / 2;
   const upperFaceOfCant = offset + thickness / 2;
@@ -81,20 +87,25 @@ function cutsOf(best: Cant, facesFrom: number, job: SawJob): CutList {
   const top = openFace(
     upsideDown(moved(over, 0 - by)),
     upperFaceOfCant,
-    { turn: "none", face: "top", sides: bark, ...onBark(log) },
+    { turn: "none", face: "top", sides: bark, ...onBark(lying, "top") },
     job,
   );
   const bottom = openFace(
     upsideDown(moved(under, by)),
     0 - lowerFace,
-    { turn: "half turn", face: "bottom", sides: bark, ...onSawnFace(upperFaceOfCant) },
+    {
+      turn: "half turn",
+      face: "bottom",
+      sides: bark,
+      ...onSawnFace(upperFaceOfCant),
+    },
     job,
   );
   const onEdge = {
     turn: "quarter turn",
     face: "right",
     sides: sidesOfCant(thickness, offset),
-    ...onBark(log),
+    ...onBark(lying, "right"),
   } as const;
   const through = sawThrough(inside, onEdge, job, job);
   return { ...through, cuts: [...top, ...bottom, ...through.cuts] };

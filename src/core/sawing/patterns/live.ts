@@ -1,11 +1,13 @@
 import { OutOfRange } from "../../basis/problem";
 import { told } from "../../basis/telling";
-import { candidates, toTheBark } from "../candidates";
+import { bestStack } from "../bestStack";
+import { candidates } from "../candidates";
+import { toTheBark } from "../sides";
 import { onBark, sawThrough } from "../cutList";
-import { waysToFill } from "../fill";
-import { flitches } from "../flitches";
+import { roomIn } from "../room";
 import { goalOf, planOf, type SawingPattern } from "../sawingPattern";
 import { centred, stacked } from "../stack";
+import { widestFace } from "../widestCut";
 
 /**
  * Live sawing, through and through: all cuts parallel, the log turned over once near the middle [1].
@@ -40,17 +42,18 @@ export const live: SawingPattern = {
   ],
 
   plan(job) {
-    const { log, kerf, wane, bladeAboveBed, throat, widestCut } = job;
-    if (log.largeEnd > widestCut) {
+    const { lying, wane, widestCut, bladeAboveBed, groups } = job;
+    const widest = widestFace(lying, "top");
+    if (widest > widestCut) {
       throw new OutOfRange(
         (telling) =>
-          `Live sawing cuts through the middle of the log, ${told(telling, log.largeEnd, "in")} wide, and your widest ` +
+          `Live sawing cuts through the middle of the log, ${told(telling, widest, "in")} wide, and your widest ` +
           `cut is ${told(telling, widestCut, "in")}.`,
       );
     }
-    const groups = candidates(log, flitches(log, job), wane);
-    if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
-    const best = waysToFill(groups, kerf, { leastOfOne: bladeAboveBed, mostOfOthers: throat }).at(-1);
+    const roomFor = roomIn(lying, wane);
+    if (candidates(roomFor, groups, "top").length === 0) throw new OutOfRange("No board in your list fits this log.");
+    const best = bestStack(groups, "top", toTheBark, roomFor, job, job);
     if (!best?.top) {
       throw new OutOfRange(
         (telling) =>
@@ -59,8 +62,8 @@ export const live: SawingPattern = {
       );
     }
     const cuts = sawThrough(
-      centred(stacked(best, kerf)),
-      { turn: "none", face: "top", sides: toTheBark, ...onBark(log) },
+      centred(stacked(best, job), job),
+      { turn: "none", face: "top", sides: toTheBark, ...onBark(lying, "top") },
       job,
       job,
     );

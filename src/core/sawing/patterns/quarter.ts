@@ -2,9 +2,9 @@ import { OutOfRange } from "../../basis/problem";
 import { shown } from "../../basis/require";
 import { told } from "../../basis/telling";
 import { inches } from "../../basis/units";
+import { fitThroat } from "../bestStack";
 import { bestQuarter, type Peel } from "../bestQuarter";
 import { onBark, type Cut } from "../cutList";
-import { flitches } from "../flitches";
 import { asFirstLaid, outline, type Face, type Outline } from "../outline";
 import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
 import { laid } from "../sawnFlitch";
@@ -41,7 +41,13 @@ export const quarter: SawingPattern = {
   ],
 
   plan(job) {
-    const { log, kerf, widestCut } = job;
+    const { log, lying, kerf, widestCut } = job;
+    if (!lying.isPlain) {
+      throw new OutOfRange(
+        "Quarter sawing is planned for round, straight logs on split taper only. Give the smaller diameter of each end, " +
+          "less the sweep.",
+      );
+    }
     if (log.largeEnd > widestCut) {
       throw new OutOfRange(
         (telling) =>
@@ -49,10 +55,14 @@ export const quarter: SawingPattern = {
           `cut is ${told(telling, widestCut, "in")}.`,
       );
     }
+    if (job.scaleStep !== undefined) {
+      throw new OutOfRange(
+        "Quarter sawing is measured from the sawn faces of each quarter, not by the marks of a scale. Leave out the " +
+          "scale step to plan it.",
+      );
+    }
     const step = stepFor(log.largeEnd / 2);
-    const groups = flitches(log, job)
-      .map((group) => group.filter(({ thickness }) => thickness <= job.throat))
-      .filter((group) => group.length > 0);
+    const groups = fitThroat(job.groups, job.throat);
     const peels = bestQuarter({ groups, bladeAboveBed: job.bladeAboveBed, step }, job);
     if (peels.length === 0) throw new OutOfRange("No board in your list fits a quarter of this log.");
     const guarantee =
@@ -70,13 +80,31 @@ function stepFor(radius: number): number {
 
 /** Through the pith, level; then through each half, stood on its edge. */
 function splits(job: SawJob, kerf: number): readonly Cut[] {
-  const { pithHeight, smallEndRaised } = onBark(job.log);
-  const split = { smallEndRaised: inches(smallEndRaised), headReading: inches(pithHeight - kerf / 2) };
+  const { pithHeight, smallEndRaised } = onBark(job.lying, "top");
+  const split = {
+    smallEndRaised: inches(smallEndRaised),
+    headReading: inches(pithHeight - kerf / 2),
+  };
   const half = kerf / 2;
   return [
-    { ...split, turn: "none", frees: "half", kerfIn: outline(-Infinity, Infinity, 0 - half, half) },
-    { ...split, turn: "quarter turn", frees: "quarter", kerfIn: outline(0 - half, half, half, Infinity) },
-    { ...split, turn: "next half", frees: "quarter", kerfIn: outline(0 - half, half, -Infinity, 0 - half) },
+    {
+      ...split,
+      turn: "none",
+      frees: "half",
+      kerfIn: outline(-Infinity, Infinity, 0 - half, half),
+    },
+    {
+      ...split,
+      turn: "quarter turn",
+      frees: "quarter",
+      kerfIn: outline(0 - half, half, half, Infinity),
+    },
+    {
+      ...split,
+      turn: "next half",
+      frees: "quarter",
+      kerfIn: outline(0 - half, half, -Infinity, 0 - half),
+    },
   ];
 }
 
@@ -101,20 +129,23 @@ function quarters(peels: readonly Peel[], job: SawJob): readonly Cut[] {
  *     a, p  distance of this face and of the other one from the pith  [in]
  */
 function peeled({ flitch, flat, across, up }: Peel, quarterAt: Face, job: SawJob): Omit<Cut, "turn"> {
-  const { log, kerf, edgerKerf } = job;
+  const { log, kerf } = job;
   const [face, other] = flat ? [up, across] : [across, up];
   const bark = (diameter: number) => Math.sqrt(Math.max(0, (diameter / 2) ** 2 - other ** 2));
   const { thickness, width } = flitch;
   const start = Math.max(other, face + thickness / 2 - width / 2);
   const place = (one: Outline) => asFirstLaid(flat ? one : mirrored(one), quarterAt);
-  const lying = laid(flitch, "top", start, face, { left: other, right: Infinity }, edgerKerf);
+  const lying = laid(flitch, "top", start, face, { left: other, right: Infinity }, job);
   return {
     smallEndRaised: inches(bark(log.largeEnd) - bark(log.smallEnd)),
     headReading: inches(bark(log.largeEnd) - face - thickness - kerf),
     frees: {
       ...lying,
       outline: place(lying.outline),
-      boards: lying.boards.map((one) => ({ ...one, outline: place(one.outline) })),
+      boards: lying.boards.map((one) => ({
+        ...one,
+        outline: place(one.outline),
+      })),
     },
     kerfIn: place(outline(other, Infinity, face + thickness, face + thickness + kerf)),
   };

@@ -1,0 +1,112 @@
+import { reachOf } from "./reach";
+import type { Sides } from "./sides";
+import type { Flitch } from "./flitches";
+import { halfFace, sectionsTo, type LyingLog, type Section } from "./lyingLog";
+import type { Face } from "./outline";
+
+/** Where a flitch may lie: its lower face no lower than `low`, its upper one no higher than `high`. [in] */
+export interface Room {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Tells where a flitch may lie, seen with a face of the log looking up, between sides that are sawn already. */
+export type RoomFor = (flitch: Flitch, face: Face, sides: Sides) => Room | undefined;
+
+/**
+ * A flitch lies in the log where the chords of both its faces have its width in common all along it. Of a log that is
+ * convex, such places are one stretch. Of a plain log it is known by formula, see reachOf; else the chords are tabled
+ * every 1/32 in for each thickness and length, and the ends of the stretch lie on straight lines between tabled places,
+ * which never tell more room than there is.
+ */
+export function roomIn(log: LyingLog, wane: number): RoomFor {
+  if (log.isPlain) {
+    return (flitch, _, sides) => {
+      const reach = reachOf(log.log, flitch, wane, sides);
+      return reach === undefined ? undefined : { low: 0 - reach, high: reach };
+    };
+  }
+  const tables = new Map<string, Table>();
+  return (flitch, face, sides) => {
+    const { thickness, length, width } = flitch;
+    const key = `${face} ${thickness} ${length}`;
+    const table = tables.get(key) ?? tabled(sectionsTo(log, length, face), thickness, wane);
+    tables.set(key, table);
+    const lowest = stretch(table, width, sides);
+    return lowest && { low: lowest.from, high: lowest.to + thickness };
+  };
+}
+
+const STEP = 1 / 32; // in, a choice of ours
+
+interface Table {
+  readonly first: number;
+  /** What the chords along the flitch have in common, for each place of its lower face. */
+  readonly left: Float64Array;
+  readonly right: Float64Array;
+}
+
+/** What both faces of a flitch, its lower one at `lower`, have in common along it; undefined where a face has no wood. */
+export function commonFace(
+  sections: readonly Section[],
+  lower: number,
+  thickness: number,
+  wane: number,
+): { readonly left: number; readonly right: number } | undefined {
+  let left = -Infinity;
+  let right = Infinity;
+  for (const section of sections) {
+    const outer = Math.max(section.v - lower, lower + thickness - section.v) - wane * thickness;
+    const half = halfFace(section, Math.max(0, outer));
+    if (half === undefined) return undefined;
+    left = Math.max(left, section.u - half);
+    right = Math.min(right, section.u + half);
+  }
+  return { left, right };
+}
+
+function tabled(sections: readonly Section[], thickness: number, wane: number): Table {
+  const slack = wane * thickness;
+  const lowest = Math.max(...sections.map(({ v, b }) => v - b - slack));
+  const highest = Math.min(...sections.map(({ v, b }) => v + b + slack - thickness));
+  const count = Math.max(0, Math.floor((highest - lowest) / STEP) + 1);
+  const left = new Float64Array(count).fill(Infinity);
+  const right = new Float64Array(count).fill(-Infinity);
+  for (let i = 0; i < count; i += 1) {
+    const face = commonFace(sections, lowest + i * STEP, thickness, wane);
+    if (!face) continue;
+    left[i] = face.left;
+    right[i] = face.right;
+  }
+  return { first: lowest, left, right };
+}
+
+/** From where to where the lower face may lie for a width to fit. What fits rises to a peak and falls again. */
+function stretch({ first, left, right }: Table, width: number, sides: Sides) {
+  const count = left.length;
+  const over = (i: number) =>
+    Math.min(right[i] as number, sides.right) - Math.max(left[i] as number, sides.left) - width + 1e-9;
+  let low = 0;
+  let high = count - 1;
+  while (high - low > 2) {
+    const third = Math.floor((high - low) / 3);
+    if (over(low + third) < over(high - third)) low += third;
+    else high -= third;
+  }
+  let peak = low;
+  for (let i = low + 1; i <= high; i += 1) if (over(i) > over(peak)) peak = i;
+  if (count === 0 || !(over(peak) >= 0)) return undefined;
+
+  const end = (fits: number, fails: number) => {
+    let [inside, outside] = [fits, fails];
+    while (Math.abs(outside - inside) > 1) {
+      const middle = (inside + outside) >> 1;
+      if (over(middle) >= 0) inside = middle;
+      else outside = middle;
+    }
+    const beyond = outside < 0 || outside >= count ? -Infinity : over(outside);
+    const share = beyond === -Infinity ? 0 : over(inside) / (over(inside) - beyond);
+    return first + (inside + (outside - inside) * share) * STEP;
+  };
+  return { from: end(peak, -1), to: end(peak, count) };
+}
