@@ -63,9 +63,9 @@ describe.each(sawingPatterns)("a plan by $title", (pattern) => {
           }
         });
       }),
-      { numRuns: 250 },
+      { numRuns: 120 },
     );
-  });
+  }, 30_000);
 
   it("passes the blade through no board, each time above the bed, and leaves on it what can stay there", () => {
     fc.assert(
@@ -86,9 +86,9 @@ describe.each(sawingPatterns)("a plan by $title", (pattern) => {
           if (one !== lastOnBed) expect(one.flitch.thickness).toBeLessThanOrEqual(order.throat);
         }
       }),
-      { numRuns: 250 },
+      { numRuns: 120 },
     );
-  });
+  }, 30_000);
 
   /**
    * Boards of different flitches lie a kerf apart across their thickness or are parted by one, so each may be widened
@@ -114,9 +114,9 @@ describe.each(sawingPatterns)("a plan by $title", (pattern) => {
         expect(Math.min(lumber, sawdust, slab)).toBeGreaterThan(0);
         expect(found.worth).toBeCloseTo(boardFeet, 6);
       }),
-      { numRuns: 250 },
+      { numRuns: 120 },
     );
-  });
+  }, 30_000);
 
   it("is the same each time and whatever the list is sorted by, never above the best, no poorer where wane may show", () => {
     fc.assert(
@@ -128,7 +128,7 @@ describe.each(sawingPatterns)("a plan by $title", (pattern) => {
         expect(plan(best, order)?.worth ?? 0).toBeGreaterThanOrEqual(worth - NONE);
         expect(plan(pattern, { ...order, waneAllowed: 50 })?.worth ?? 0).toBeGreaterThanOrEqual(worth - NONE);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
-  });
+  }, 30_000);
 });
