@@ -19,8 +19,8 @@ const line = (
 
 /** What the invented woodlot sells, at round and invented prices. */
 export const demoProducts: readonly TableRow[] = [
-  line("Sawlogs", 10, [8, 16, 2], "International 1/4", 450),
-  line("Small sawlogs", 8, [8, 12, 4], "International 1/4", 250),
+  line("Sawlogs", 10, [12, 16, 2], "International 1/4", 450),
+  line("Short sawlogs", 8, [8, 10, 2], "International 1/4", 330),
   line("Pulpwood", 4, [8, 8, 1], "Cords", 20),
   line("Firewood", 3, [4, 4, 1], "Cords", 12),
 ];

@@ -2,6 +2,7 @@ import { logComparisons } from "./log";
 import { lumberComparisons } from "./lumber";
 import { treeComparisons } from "./tree";
 import { cruiseComparisons } from "./cruise";
+import { localTableComparisons } from "./localTable";
 import { sawingComparisons } from "./sawing";
 import { stemComparisons } from "./stem";
 import type { Comparison } from "./comparison";
@@ -13,6 +14,7 @@ export function accuracyTable(): string {
     ...lumberComparisons(),
     ...treeComparisons(),
     ...stemComparisons(),
+    ...localTableComparisons(),
     ...cruiseComparisons(),
     ...sawingComparisons(),
   ];
