@@ -5,13 +5,17 @@ export type Sentence = string | ((telling: Telling) => string);
 
 /** A problem that the user can do something about; its message is one plain sentence for him. */
 export abstract class Problem extends Error {
-  constructor(private readonly sentence: Sentence) {
+  /** Hidden, so that two problems of the same message are alike. */
+  readonly #sentence: Sentence;
+
+  constructor(sentence: Sentence) {
     super(typeof sentence === "string" ? sentence : sentence(inOurUnits));
+    this.#sentence = sentence;
   }
 
   /** The same sentence, with its measures told another way. */
   messageIn(telling: Telling): string {
-    return typeof this.sentence === "string" ? this.sentence : this.sentence(telling);
+    return typeof this.#sentence === "string" ? this.#sentence : this.#sentence(telling);
   }
 }
 

@@ -149,9 +149,14 @@ export class BadRows {
     try {
       work();
     } catch (problem) {
-      if (!(problem instanceof Problem)) throw problem;
-      this.add(row, problem.message);
+      this.keep(row, problem);
     }
+  }
+
+  /** What guard does with what was thrown, for a long loop that would not make a function for each row. */
+  keep(row: number, problem: unknown): void {
+    if (!(problem instanceof Problem)) throw problem;
+    this.add(row, problem.message);
   }
 
   /** @throws InvalidInput when a row was bad */

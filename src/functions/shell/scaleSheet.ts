@@ -79,9 +79,11 @@ export function sheetBySpecies(given: SheetArguments): Cells {
       length: feet((lengths[row] as number) / along.perOurs),
       deduction: percent(deductions[row] as number),
     };
-    bad.guard(row, () => {
+    try {
       add(butt === 0 ? log : { ...log, largeEnd: inches(butt / across.perOurs) });
-    });
+    } catch (problem) {
+      bad.keep(row, problem);
+    }
   });
   bad.settle();
   if (sheet.total.logs === 0) return spilled(HEADER, [["No logs yet"]]);

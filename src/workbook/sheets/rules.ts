@@ -50,7 +50,7 @@ export function rulesSheet(): SheetPlan {
       title(RULES_SHEET),
       down("A2", "Note", [
         cautionLine("Estimate"),
-        "By diameter each rule rounds as its printed tables do; logs go by the buyer's conventions on the sheet Logs. A rule says so in its heading when it is known from memory. A cell without a value lies outside them.",
+        "By diameter each rule rounds as its tables do; logs go by the conventions on the sheet Logs. What is from memory says so; #N/A lies outside a table.",
       ]),
       down("A4", "Computed", ["Length, ft", "Rules"]),
       down("B4", "Input", [RULE_LENGTH], formats.tenth),
