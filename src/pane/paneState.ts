@@ -11,6 +11,7 @@ import type { NumberedLog } from "./logs/logLine";
 import { emptyPaste, type PasteState } from "./paste/pasteState";
 import { firstLayout, type LayoutState } from "./points/layoutState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
+import { firstCsv, type CsvState } from "./share/csvState";
 import { firstShare, type ShareState } from "./share/shareState";
 import { firstRules, type RulesState } from "./rules/rulesState";
 import type { PlacedTree } from "./tally/tallyTree";
@@ -79,6 +80,7 @@ export interface PaneState {
   readonly check: CheckState;
   readonly paste: PasteState;
   readonly share: ShareState;
+  readonly csv: CsvState;
 }
 
 export const firstState: PaneState = {
@@ -108,4 +110,5 @@ export const firstState: PaneState = {
   check: { showAccepted: false, explaining: "", reason: "" },
   paste: emptyPaste,
   share: firstShare,
+  csv: firstCsv,
 };

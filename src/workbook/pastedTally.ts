@@ -3,6 +3,8 @@ import { cutAtCommas, looksCut, saidOfCommas, withPoint } from "./decimalCommas"
 import type { LineNote } from "./lineNote";
 import { matchColumns, type ColumnMatch, type PastedField } from "./pastedColumns";
 import { pastedDoubts } from "./pastedDoubts";
+import { pastedPlots } from "./pastedPlots";
+import { plainNumber } from "./plainNumber";
 import type { CellValue, TableRow } from "./plan";
 import { plot as plotHeading, tree } from "./tables";
 
@@ -10,6 +12,8 @@ export type { LineNote } from "./lineNote";
 
 /** A pasted tally, read but not yet written anywhere. */
 export interface PastedTally {
+  /** A list of plots has no trees; it is known by its headings. */
+  readonly kind: "trees" | "points";
   readonly match: ColumnMatch;
   /** Rows for the table of trees. */
   readonly trees: readonly TableRow[];
@@ -30,8 +34,10 @@ class Unreadable extends Error {}
  * plot without trees, which counts.
  */
 export function pastedTally(text: string): PastedTally {
-  const { data, meta } = Papa.parse<string[]>(text.trimEnd(), { delimitersToGuess: ["\t", ",", ";"] });
+  const { data, mark } = pastedCells(text);
   const match = matchColumns(data);
+  const list = pastedPlots(data);
+  if (list) return { kind: "points", match: { ...match, headingRows: 1 }, trees: [], ...list, warnings: [] };
   const trees: { readonly line: number; readonly text: string; readonly row: TableRow }[] = [];
   const rejects: LineNote[] = [];
   const plots = new Map<string, { readonly name: CellValue; hasTrees: boolean }>();
@@ -40,7 +46,7 @@ export function pastedTally(text: string): PastedTally {
     if (i < match.headingRows || cells.every((cell) => cell.trim() === "")) return;
     const line = { line: i + 1, text: cells.join(", ") };
     try {
-      if (cutAtCommas(cells, meta.delimiter, match)) throw new Unreadable(saidOfCut(cells, match));
+      if (cutAtCommas(cells, mark, match)) throw new Unreadable(saidOfCut(cells, match));
       const { name, row } = readLine((field) => cells[match.columns[field] ?? -1]?.trim() ?? "");
       const key = String(name).toLowerCase();
       const known = plots.get(key);
@@ -53,6 +59,7 @@ export function pastedTally(text: string): PastedTally {
   });
 
   return {
+    kind: "trees",
     match,
     trees: trees.map(({ row }) => row),
     plots: [...plots.values()].map(({ name, hasTrees }) => ({
@@ -62,7 +69,7 @@ export function pastedTally(text: string): PastedTally {
     })),
     rejects,
     warnings: [
-      ...doubtsOfCommas(data.slice(match.headingRows), meta.delimiter, match),
+      ...doubtsOfCommas(data.slice(match.headingRows), mark, match),
       ...pastedDoubts(
         { dbh: match.headings[match.columns.dbh ?? -1], height: match.headings[match.columns.height ?? -1] },
         trees,
@@ -82,11 +89,30 @@ const CUT = `Many trees have over 5 logs and no number has a decimal point. Were
 const saidOfCut = (cells: readonly string[], { headings }: ColumnMatch) =>
   `This line has ${cells.length} cells under ${headings.length} headings. Are decimals written with a comma? ${APART}`;
 
+/**
+ * The cells of a pasted text, line by line. Headings that are known under one mark between them tell the mark; a text
+ * without such headings is looked over for the mark that parts its lines alike.
+ */
+export function pastedCells(text: string): { readonly data: string[][]; readonly mark: string } {
+  const first = text.split("\n", 1)[0] ?? "";
+  const known = MARKS.find((delimiter) => {
+    const headings = Papa.parse<string[]>(first, { delimiter }).data;
+    return matchColumns(headings).by === "headings" || pastedPlots(headings) !== undefined;
+  });
+  const { data, meta } = Papa.parse<string[]>(
+    text.trimEnd(),
+    known ? { delimiter: known } : { delimitersToGuess: MARKS },
+  );
+  return { data, mark: meta.delimiter };
+}
+
+const MARKS = ["\t", ",", ";"];
+
 /** The plot of a line, and its tree when it has one. */
 function readLine(cell: (field: PastedField) => string): { readonly name: CellValue; readonly row?: TableRow } {
   const plot = cell("plot");
   if (plot === "") throw new Unreadable("The plot is missing.");
-  const name = numberIn(plot) ?? plot;
+  const name = plainNumber(plot) ?? plot;
   const dbh = cell("dbh");
   if (dbh === "" && cell("species") === "" && cell("logs") === "" && cell("height") === "") return { name };
   if (dbh === "") throw new Unreadable("The DBH is missing.");
@@ -107,11 +133,8 @@ function readLine(cell: (field: PastedField) => string): { readonly name: CellVa
   };
 }
 
-const PLAIN_NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
-const numberIn = (text: string): number | undefined => (PLAIN_NUMBER.test(text) ? Number(text) : undefined);
-
 function number(what: string, text: string, unit: string): number {
-  const value = numberIn(withPoint(text));
+  const value = plainNumber(withPoint(text));
   if (value !== undefined) return value;
   const hint = /^\d+,\d+$/.test(text) ? ` Write ${text.replace(",", "")} or ${text.replace(",", ".")}.` : "";
   throw new Unreadable(`${what} needs a number of ${unit}, but this line has "${text.slice(0, 40)}".${hint}`);

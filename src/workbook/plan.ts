@@ -90,6 +90,8 @@ export interface EntryRulePlan {
 
 /** A sheet made for paper. */
 export interface PrintPlan {
+  /** All that is printed, such as "A1:M79": a text that runs over its edge makes no page of its own. */
+  readonly area: string;
   /** Rows, counted from 1, that every page repeats on top. */
   readonly titleRows: readonly [first: number, last: number];
   /** Rows, counted from 1, with which a new page begins. */
@@ -98,6 +100,8 @@ export interface PrintPlan {
   readonly gridlines: boolean;
   /** On every side. [in] */
   readonly margin: number;
+  /** Of the size on the screen; a page that is fitted to its width by itself would lose its breaks. [%] */
+  readonly scale: number;
 }
 
 export type SheetClass = "control" | "foundation" | "presentation";

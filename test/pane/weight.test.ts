@@ -12,8 +12,8 @@ const specialFunctions = createRequire(import.meta.url)("../../.config/specialFu
 }) => string;
 const asBuilt: Plugin = {
   name: "as built",
-  setup({ onLoad }) {
-    onLoad({ filter: /jstat[\\/]dist[\\/]jstat\.js$/ }, ({ path }) => ({
+  setup(pluginBuild) {
+    pluginBuild.onLoad({ filter: /jstat[\\/]dist[\\/]jstat\.js$/ }, ({ path }) => ({
       contents: specialFunctions.call({ resourcePath: path, addDependency: () => undefined }),
       loader: "js",
     }));
@@ -21,7 +21,15 @@ const asBuilt: Plugin = {
 };
 
 /** Loaded only when one opens such a view, or asks for a copy, a file or the reading of one. */
-const ASKED_FOR = ["pasteView.ts", "pointsView.ts", "portableCopy.ts", "fieldTallyFile.ts", "readGeoFile.ts"];
+const ASKED_FOR = [
+  "pasteView.ts",
+  "pointsView.ts",
+  "portableCopy.ts",
+  "fieldTallyFile.ts",
+  "oneSheetFile.ts",
+  "readGeoFile.ts",
+  "csv.ts",
+];
 
 it("the pane with its charts weighs no more than 250 kB gzipped; what writes and reads files comes only when it is asked for", async () => {
   const { outputFiles, metafile } = await build({

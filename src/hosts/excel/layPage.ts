@@ -26,9 +26,14 @@ export function layPage(
 const POINTS_PER_INCH = 72;
 
 /** Pages that begin where the plan says. A sheet that is laid again loses the breaks it had. */
-function layPrint(sheet: Excel.Worksheet, { titleRows: [first, last], breaks, gridlines, margin }: PrintPlan): void {
+function layPrint(
+  sheet: Excel.Worksheet,
+  { titleRows: [first, last], area, breaks, gridlines, margin, scale }: PrintPlan,
+): void {
   const { pageLayout, horizontalPageBreaks } = sheet;
+  pageLayout.setPrintArea(area);
   pageLayout.setPrintTitleRows(`$${first}:$${last}`);
+  pageLayout.zoom = { scale };
   pageLayout.printGridlines = gridlines;
   pageLayout.leftMargin = margin * POINTS_PER_INCH;
   pageLayout.rightMargin = margin * POINTS_PER_INCH;

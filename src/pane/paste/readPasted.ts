@@ -1,7 +1,7 @@
 import Papa from "papaparse";
 import { pastedFields, type PastedColumns } from "../../workbook/pastedColumns";
 import type { LineNote } from "../../workbook/lineNote";
-import { pastedTally, type PastedTally } from "../../workbook/pastedTally";
+import { pastedCells, pastedTally, type PastedTally } from "../../workbook/pastedTally";
 
 /**
  * Reads a pasted tally, with its columns as the user matched them where he did. A matched text is put into the order
@@ -9,7 +9,7 @@ import { pastedTally, type PastedTally } from "../../workbook/pastedTally";
  */
 export function readPasted(text: string, columns: PastedColumns | undefined): PastedTally {
   const found = pastedTally(text);
-  if (!columns) return found;
+  if (!columns || found.kind === "points") return found;
   const heading = found.match.headingRows;
   const rows = pastedRows(text).slice(heading);
   const arranged = [
@@ -30,5 +30,4 @@ export function readPasted(text: string, columns: PastedColumns | undefined): Pa
 }
 
 /** The cells of the pasted text, line by line. */
-export const pastedRows = (text: string): readonly (readonly string[])[] =>
-  Papa.parse<string[]>(text.trimEnd(), { delimitersToGuess: ["\t", ",", ";"] }).data;
+export const pastedRows = (text: string): readonly (readonly string[])[] => pastedCells(text).data;

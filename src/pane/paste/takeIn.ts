@@ -1,4 +1,4 @@
-import { samePlot, type Job } from "../job/job";
+import { samePlot, type Job, type SavedPlot } from "../job/job";
 import type { Pane } from "../pane";
 import { layAsking } from "../plan/layAsking";
 import { speciesList } from "../plan/speciesList";
@@ -30,7 +30,8 @@ export async function addToCruise(pane: Pane, job: Job, pasted: PastedTally): Pr
   const done = await pane.run("Writing the tally", async () => {
     const added = pasted.plots.filter((row) => !standing(row));
     if (added.length > 0) await pane.host.appendRows(PLOTS, added);
-    for (const row of pasted.plots) {
+    if (pasted.kind === "points") await fillPlots(pane, pasted, standing);
+    for (const row of pasted.kind === "points" ? [] : pasted.plots) {
       const there = standing(row);
       const { [plotHeading.visited]: visited = null, [plotHeading.none]: none = null } = row;
       const emptyNow =
@@ -42,6 +43,24 @@ export async function addToCruise(pane: Pane, job: Job, pasted: PastedTally): Pr
     await pane.refresh();
   });
   if (done) finish(pane, pasted);
+}
+
+/** Fills what is blank in the rows of plots that there are; what stands there stays. */
+async function fillPlots(
+  pane: Pane,
+  { plots }: PastedTally,
+  standing: (row: PastedTally["plots"][number]) => SavedPlot | undefined,
+): Promise<void> {
+  const { rows } = await pane.host.readTable(PLOTS);
+  const all = plots.flatMap((pasted) => {
+    const there = standing(pasted);
+    if (!there) return [];
+    const blank = Object.entries(pasted).filter(
+      ([heading, value]) => value !== null && (rows[there.row]?.[heading] ?? null) === null,
+    );
+    return blank.length === 0 ? [] : [{ row: there.row, changes: Object.fromEntries(blank) }];
+  });
+  if (all.length > 0) await pane.host.updateRows(PLOTS, all);
 }
 
 /** Builds a workbook around a pasted tally. */
@@ -70,10 +89,13 @@ export async function startWith(pane: Pane, pasted: PastedTally, settings: Setti
   await layAsking(pane, sheets, "Building the workbook", () => finish(pane, pasted));
 }
 
-function finish(pane: Pane, { trees, plots, rejects }: PastedTally): void {
+function finish(pane: Pane, { kind, trees, plots, rejects }: PastedTally): void {
   const left =
     rejects.length === 0 ? "" : ` ${rejects.length} ${rejects.length === 1 ? "line was" : "lines were"} left out.`;
-  const result = `${lines(trees.length)} on ${plots.length} ${plots.length === 1 ? "point" : "points"} taken in.${left}`;
+  const result =
+    kind === "points"
+      ? `${plots.length} ${plots.length === 1 ? "point" : "points"} taken in.${left} Paste the trees next.`
+      : `${lines(trees.length)} on ${plots.length} ${plots.length === 1 ? "point" : "points"} taken in.${left}`;
   pane.set({ paste: { ...emptyPaste, result } });
   pane.say(result);
 }

@@ -20,7 +20,7 @@ export function pasteDestination(pane: Pane, pasted: PastedTally, job: Job | und
       job
         ? radioField({
             name: "paste-goes",
-            label: "These trees",
+            label: pasted.kind === "points" ? "These points" : "These trees",
             options: [
               { id: "add", title: `Add to ${job.stand}` },
               { id: "new", title: "Start a new cruise with them" },
@@ -38,7 +38,7 @@ function adding(pane: Pane, pasted: PastedTally, job: Job) {
     .map((row) => String(row[plotHeading.plot] ?? ""))
     .filter((name) => job.plots.some((plot) => samePlot(plot.name, name)) && treesOn(job, name).length > 0);
   return html`${
-    taken.length > 0
+    taken.length > 0 && pasted.kind === "trees"
       ? message({
           kind: "warning",
           text: `${taken.length === 1 ? "Point" : "Points"} ${taken.join(", ")} already ${taken.length === 1 ? "has" : "have"} trees. These are added to them, so a tally pasted twice counts twice.`,

@@ -32,10 +32,11 @@ export function pasteView(pane: Pane) {
       ></textarea>
       <span class="hint" id="paste-text-hint"
         >Columns parted by tabs or commas: plot, species, DBH in inches, 16-ft logs, count. A column headed Height is
-        total height in feet. A row with only a plot is an empty one.</span
+        total height in feet. A row with only a plot is an empty one. A list of points, as Share copies it, comes
+        first.</span
       >
     </div>
-    ${pasted ? html`${found(pasted)} ${pastePreview(pane, pasted)} ${notes(pasted)} ${pasteDestination(pane, pasted, job)}` : nothing}
+    ${pasted ? html`${found(pasted)} ${pasted.kind === "points" ? nothing : pastePreview(pane, pasted)} ${notes(pasted)} ${pasteDestination(pane, pasted, job)}` : nothing}
   `;
 }
 
@@ -49,11 +50,16 @@ const done = (pane: Pane, result: string) =>
     ],
   });
 
-const found = ({ trees, plots, rejects }: PastedTally) =>
-  html`<p class="answer" role="status">
-    ${trees.length} ${trees.length === 1 ? "line" : "lines"} of trees on ${plots.length}
-    ${plots.length === 1 ? "point" : "points"}${rejects.length > 0 ? `, ${rejects.length} left out` : ""}.
-  </p>`;
+const found = ({ kind, trees, plots, rejects }: PastedTally) =>
+  kind === "points"
+    ? html`<p class="answer" role="status">
+        A list of ${plots.length} ${plots.length === 1 ? "point" : "points"}, without
+        trees${rejects.length > 0 ? `, ${rejects.length} left out` : ""}. Paste its trees next.
+      </p>`
+    : html`<p class="answer" role="status">
+        ${trees.length} ${trees.length === 1 ? "line" : "lines"} of trees on ${plots.length}
+        ${plots.length === 1 ? "point" : "points"}${rejects.length > 0 ? `, ${rejects.length} left out` : ""}.
+      </p>`;
 
 function notes({ rejects, warnings }: PastedTally) {
   return html`${noteList("Left out", rejects)} ${noteList("Taken, but look again", warnings)}`;

@@ -8,6 +8,7 @@ import { findings } from "../job/findings";
 import type { Pane } from "../pane";
 import { makeCopy } from "../share/makeCopy";
 import { cautionOn } from "./cautionOn";
+import { shareCsv } from "./shareCsv";
 
 const ERRORS_SHOWN = 20;
 
@@ -35,7 +36,10 @@ export function shareView(pane: Pane) {
         type="checkbox"
         .checked=${live(share.leaveOutPrivate)}
         @change=${(event: Event) =>
-          pane.set({ share: { ...share, leaveOutPrivate: (event.target as HTMLInputElement).checked } })}
+          pane.set({
+            share: { ...share, leaveOutPrivate: (event.target as HTMLInputElement).checked },
+            csv: { ...pane.state.csv, text: "" },
+          })}
       />Leave out names, prices and map points</label
     >
     ${
@@ -45,7 +49,8 @@ export function shareView(pane: Pane) {
             ${actionButton({ label: "Make the copy", kind: "main", onPress: () => void makeCopy(pane, false) })}
           </div>`
     }
-    ${share.made ? message({ kind: "done", text: share.made }) : nothing} ${cautionOn(pane, "Forester")}
+    ${share.made ? message({ kind: "done", text: share.made }) : nothing} ${shareCsv(pane, job)}
+    ${cautionOn(pane, "Forester")}
   `;
 }
 

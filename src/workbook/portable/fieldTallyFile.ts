@@ -37,6 +37,8 @@ export function planFile(plan: SheetPlan): Promise<Uint8Array> {
       orientation: landscape ? "landscape" : "portrait",
       ...(print && {
         printTitlesRow: `$${print.titleRows[0]}:$${print.titleRows[1]}`,
+        printArea: print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2"),
+        scale: print.scale,
         showGridLines: print.gridlines,
         margins: { left: print.margin, right: print.margin, top: print.margin, bottom: 0.75, header: 0.3, footer: 0.3 },
       }),

@@ -1,12 +1,10 @@
-import { acres, squareFeetPerAcre } from "../../core/basis/units";
-import { plotRadius } from "../../core/cruise/plotRadius";
-import { plotRadiusFactor } from "../../core/cruise/plotRadiusFactor";
 import { columnLetters } from "../address";
 import { formats } from "../formats";
 import { column } from "../formula";
 import type { BlockPlan, EntryRule, EntryRulePlan, Formula, NamePlan, PlannedCell, SheetPlan } from "../plan";
 import { named, plot, PLOTS, species, SPECIES } from "../tables";
 import { across, asked, down, heading, sheetPlan, title } from "./sheetParts";
+import { gaugeInWords } from "./fieldTallyGauge";
 import { limitBlocks, LIMIT_ROWS } from "./fieldTallyLimits";
 
 export const FIELD_TALLY = "Field tally";
@@ -27,14 +25,16 @@ export interface FieldTallyContent {
   };
 }
 
-const LIMITS_AT = 6;
+const LIMITS_AT = 7;
 const KEY_AT = LIMITS_AT + LIMIT_ROWS + 1;
 /** Species told on one line of the key. */
 const KEY_COLUMNS = ["A", "D", "H", "K"] as const;
 /** Trees that a point has room for. A choice of ours: gauges are chosen to take 4 to 12. */
 const TREES = 18;
-/** A row is this many lines high, for cold hands: 0.29 in. */
-const TREE_LINES = 1.3;
+/** Leaves room at the side where the letters of another font are wider. [%] */
+const SCALE = 85;
+/** A row is this many lines high, for cold hands: 0.28 in on paper. */
+const TREE_LINES = 1.5;
 const BLOCK = TREES + 3;
 const WIDTHS = [8, 6, 6, 6, 7, 8] as const;
 const GAP = 6;
@@ -54,7 +54,8 @@ export function fieldTallySheet(content: FieldTallyContent): SheetPlan {
   const { alone } = content;
 
   return sheetPlan({
-    name: FIELD_TALLY,
+    // A name of one word, because what writes the file puts no quotes around the name in its print titles.
+    name: alone ? "Tally" : FIELD_TALLY,
     sheetClass: "control",
     frozenRows: firstPage - 1,
     widths: [...WIDTHS, GAP, ...WIDTHS],
@@ -70,8 +71,8 @@ export function fieldTallySheet(content: FieldTallyContent): SheetPlan {
       across("H3", "Unit", ["BAF, or plot ac"]),
       down(SIZE_AT, alone ? "Input" : "Linked", [alone ? alone.size : { formula: `=${named.size}` }], formats.general),
       down("A4", "Note", [
-        "DBH in inches, 4.5 ft up on the uphill side; 16-ft logs to the half; a blank count is one tree.",
-        { formula: gaugeInWords(), ...(alone && { result: sayGauge(alone.method, alone.size) }) },
+        "DBH in inches at 4.5 ft, uphill side; 16-ft logs to the half; a blank count is 1.",
+        ...gaugeInWords(alone),
       ]),
       ...limitBlocks(LIMITS_AT, alone),
       heading(`A${KEY_AT}`, "Species", 13),
@@ -83,7 +84,14 @@ export function fieldTallySheet(content: FieldTallyContent): SheetPlan {
     ],
     names: alone ? namesAlone : [],
     entryRules: starts.flatMap((row) => [0, 7].flatMap((from) => rulesOf(content, row, from))),
-    print: { titleRows: [1, firstPage - 1], breaks: starts.slice(1), gridlines: true, margin: 0.5 },
+    print: {
+      area: `A1:M${firstPage + pages * BLOCK - 1}`,
+      titleRows: [1, firstPage - 1],
+      breaks: starts.slice(1),
+      gridlines: true,
+      margin: 0.5,
+      scale: SCALE,
+    },
   });
 }
 
@@ -92,17 +100,6 @@ const namesAlone: readonly NamePlan[] = [
   { name: named.method, at: METHOD_AT },
   { name: named.size, at: SIZE_AT },
 ];
-
-const gaugeInWords = () =>
-  `=IF(${named.method}="Point","Borderline: in when the level tape reads no more than the limit. Other DBH: "&TEXT(SQRT(43560/576/${named.size}),"0.000")&" ft per inch, centre.",IF(${named.method}="Fixed","Plot radius "&TEXT(SQRT(43560*${named.size}/PI()),"0.0")&" ft, level. A tree is in when its centre is.",""))`;
-
-/** The same in the words that the formula comes to. */
-function sayGauge(method: string, size: number): string {
-  if (method === "Point")
-    return `Borderline: in when the level tape reads no more than the limit. Other DBH: ${plotRadiusFactor(squareFeetPerAcre(size)).toFixed(3)} ft per inch, centre.`;
-  if (method !== "Fixed") return "";
-  return `Plot radius ${plotRadius(acres(size)).toFixed(1)} ft, level. A tree is in when its centre is.`;
-}
 
 /** Codes and names, four to a line; read from Setup where there is one, so that a new code shows. */
 function keyBlocks({ species: list, alone }: FieldTallyContent, rows: number): readonly BlockPlan[] {

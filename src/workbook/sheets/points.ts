@@ -130,3 +130,8 @@ function plotCheck(): string {
   ];
   return `=${cases.reduceRight((otherwise, [test, sentence]) => `IF(${test},"${sentence}",${otherwise})`, '""')}`;
 }
+
+/** Columns that are typed and not computed. */
+export const plotEntries: readonly string[] = plotColumns
+  .filter(({ formula }) => formula === undefined)
+  .map(({ heading }) => heading);

@@ -1,3 +1,4 @@
+import { addressOf, zoneAt } from "../../../workbook/address";
 import { invalid } from "./apiError";
 import { clientObject } from "./clientObject";
 import { locates } from "./places";
@@ -18,6 +19,11 @@ export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
           throw invalid("A page stands in Portrait or in Landscape.");
         keep({ orientation });
       },
+      zoom: (zoom) => {
+        if (zoom.scale !== undefined && (zoom.scale < 10 || zoom.scale > 400))
+          throw invalid("A page is printed at 10 to 400 percent.");
+        keep({ zoom });
+      },
       printGridlines: (printGridlines) => keep({ printGridlines }),
       leftMargin: (leftMargin) => keep({ leftMargin: margin(leftMargin) }),
       rightMargin: (rightMargin) => keep({ rightMargin: margin(rightMargin) }),
@@ -27,6 +33,12 @@ export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
       setPrintTitleRows: (range) =>
         batch.enqueue(layout, () => {
           keep({ titleRows: typeof range === "string" ? range : rowsOf(range) });
+        }),
+      setPrintArea: (range) =>
+        batch.enqueue(layout, () => {
+          const place = typeof range === "string" ? zoneAt(range) : locates.get(range)?.();
+          if (!place) throw invalid("What is printed is a range or its address.");
+          keep({ area: addressOf(place) });
         }),
       get headersFooters() {
         return clientObject<Excel.HeaderFooterGroup>(batch, {
