@@ -20,8 +20,10 @@ const asBuilt: Plugin = {
   },
 };
 
-/** Loaded only when one opens such a view, or asks for a copy, a file or the reading of one. */
+/** Loaded only when one opens such a view, builds a workbook, or asks for a copy, a file or the reading of one. */
 const ASKED_FOR = [
+  "demoWorkbook.ts",
+  "emptyWorkbook.ts",
   "pasteView.ts",
   "pointsView.ts",
   "portableCopy.ts",

@@ -2,10 +2,9 @@ import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
 import { mersenne } from "pure-rand/generator/mersenne";
 import { InvalidInput, OutOfRange } from "../basis/problem";
 import { requireBetween, shown } from "../basis/require";
-import type { Source } from "../basis/source";
 import { feet, type Feet } from "../basis/units";
-import { gridPoints, sources as gridSources, type MapPoint } from "./gridPoints";
-import { isInside, requireOutline, sources as outlineSources, type Outline } from "./outline";
+import { gridPoints, type MapPoint } from "./gridPoints";
+import { isInside, requireOutline, type Outline } from "./outline";
 import { southWest, type StartCorner } from "./startCorners";
 
 /** How a grid lies on a tract. */
@@ -96,5 +95,3 @@ export function checkPoint(name: string, point: MapPoint, outline: Outline): str
   if (isInside(outline, point)) return "";
   return `Plot ${name} lies outside the tract, so it is no plot of this cruise. Take it off the plot list.`;
 }
-
-export const sources: readonly Source[] = [...gridSources, ...outlineSources];

@@ -11,7 +11,6 @@ import { densityMeasures } from "../cruise/densities";
 import { sources as diameterClass } from "../cruise/diameterClass";
 import { sources as doubleSampling } from "../cruise/doubleSampling";
 import { sources as estimate } from "../cruise/estimate";
-import { sources as gridInOutline } from "../cruise/gridInOutline";
 import { sources as gridPoints } from "../cruise/gridPoints";
 import { sources as gridSpacing } from "../cruise/gridSpacing";
 import { sources as importanceValue } from "../cruise/importanceValue";
@@ -172,7 +171,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   PLOTSBYACRES: plotGuides.map(({ source }) => source),
   PLOTSBYSTRATUM: plotsByStratum,
   GRIDPOINTS: gridPoints,
-  GRIDINOUTLINE: gridInOutline,
+  GRIDINOUTLINE: [...gridPoints, ...outline],
   OUTLINEACRES: outline,
   BAFOPTIONS: bafOptions,
   STRATASUMMARY: [...stratified, ...estimate],

@@ -1,4 +1,4 @@
-import { emptyWorkbook } from "../../workbook/emptyWorkbook";
+import type { SheetPlan } from "../../workbook/plan";
 import type { Pane } from "../pane";
 import { layAsking } from "./layAsking";
 import type { PlanReading } from "./readPlan";
@@ -7,7 +7,13 @@ import { speciesList } from "./speciesList";
 /** Builds the workbook of a cruise of one's own, and goes on to the tally. */
 export async function buildCruise(pane: Pane, { settings, points }: PlanReading): Promise<void> {
   if (!settings || points === undefined) return;
-  const sheets = emptyWorkbook({ settings, plots: points, species: speciesList(pane.state.plan.species) });
+  let sheets: readonly SheetPlan[] = [];
+  const loaded = await pane.run("Building the workbook", async () => {
+    // Loaded when it is asked for, with the plans of all sheets.
+    const { emptyWorkbook } = await import("../../workbook/emptyWorkbook");
+    sheets = emptyWorkbook({ settings, plots: points, species: speciesList(pane.state.plan.species) });
+  });
+  if (!loaded) return;
   await layAsking(pane, sheets, "Building the workbook", () => {
     pane.go("tally");
     pane.say(`The workbook is built, with ${points} points to visit.`);
