@@ -67,7 +67,7 @@ describe("the conventions of a buyer", () => {
           expect(heads?.[i]).toBe(`${title} bf`);
           const rule = title as never;
           const alone = logScale(diameter, length, rule, deduction, ...(practice as unknown as []));
-          expect(rows.map((row) => [row[i]])).toEqual(alone);
+          expect(rows.map((row) => [row[i] as unknown])).toEqual(alone);
           if (!alone.flat().every((one) => typeof one === "number")) return;
           const sheet = scaleSheet([["RO"]], diameter, length, [[rule]], deduction, ...(practice as unknown as []));
           expect(sheet.at(-1)?.[1]).toBe(list.length);

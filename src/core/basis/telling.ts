@@ -6,9 +6,9 @@ import { shown } from "./shown";
  */
 export interface Telling {
   /** A measure of ours as a bare number of the user's. */
-  number(value: number, unit: string): string;
+  readonly number: (value: number, unit: string) => string;
   /** What the user calls a unit of ours. */
-  unit(name: string): string;
+  readonly unit: (name: string) => string;
 }
 
 /** As the core computes. */

@@ -17,7 +17,7 @@ export interface Conventions {
   readonly rounding: ScaleRounding;
   readonly longest: Feet;
   /** A fresh rounder for a list of so many diameters; undefined where they are taken as they are. */
-  rounderOf(diameters: number): Rounder | undefined;
+  readonly rounderOf: (diameters: number) => Rounder | undefined;
 }
 
 /**
