@@ -14,6 +14,7 @@ import type { SawGain, SawingAnswers } from "../job/readSawing";
 import type { Pane } from "../pane";
 import { sayStep } from "../sawing/sawSteps";
 import { cautionOn } from "./cautionOn";
+import { stepped } from "./stepped";
 
 /** The cut list of one log, cut by cut in its end view, as the sheet Sawing has it. */
 export function sawView(pane: Pane) {
@@ -75,46 +76,29 @@ async function pick(pane: Pane, chosen: string): Promise<void> {
 
 function plan(pane: Pane, sawing: SawingAnswers) {
   const { steps, unit, endView, gained, log } = sawing;
-  const last = steps.length - 1;
-  const at = Math.min(pane.state.sawStep, last);
+  const at = Math.min(pane.state.sawStep, steps.length - 1);
   const step = steps[at];
   if (!step) return nothing;
-  const go = (to: number) => pane.set({ sawStep: Math.max(0, Math.min(last, to)) });
-  const press = (to: number) => {
-    go(to);
-    if (to <= 0 || to >= last) pane.focus("saw-cuts"); // the button goes out of use under the focus
-  };
-  const onKey = (event: KeyboardEvent) => {
-    const to = targets(at, last)[event.key];
-    if (to === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
-    event.preventDefault();
-    go(to);
-  };
   return html`
     ${gained ? html`<p class="answer">${inWords(gained)}</p>` : nothing}
-    <div class="cuts" id="saw-cuts" role="group" tabindex="0" aria-label="The cuts, one by one" @keydown=${onKey}>
-      ${
+    ${stepped({
+      pane,
+      id: "saw-cuts",
+      label: "The cuts, one by one",
+      at,
+      count: steps.length,
+      one: "cut",
+      go: (to) => pane.set({ sawStep: to }),
+      drawing:
         endView.boards.length > 0
           ? endViewDrawing({
               endView,
               marked: step.boards,
               name: `End view of log ${log}, ${endView.boards.length} boards, numbered as they are freed`,
             })
-          : message({
-              kind: "note",
-              text: "The sheet has no end view of this log. Its cuts stand in the list.",
-            })
-      }
-      <p class="cut-said" aria-live="polite">
-        <strong>${step.number} of ${steps.length}.</strong>
-        ${sayStep(step, unit)}
-      </p>
-      <div class="actions">
-        ${actionButton({ label: "Previous", name: "Previous cut", disabled: at === 0, onPress: () => press(at - 1) })}
-        ${actionButton({ label: "Next", name: "Next cut", disabled: at === last, onPress: () => press(at + 1) })}
-      </div>
-      <p class="hint">The arrow keys go through the cuts too, once this part has the focus.</p>
-    </div>
+          : message({ kind: "note", text: "The sheet has no end view of this log. Its cuts stand in the list." }),
+      said: sayStep(step, unit),
+    })}
     ${dataTable(
       `Cut list of log ${log}`,
       ["Cut", "Turn", `Head reading, ${unit}`, "Frees", "Board", "Board feet"],
@@ -130,16 +114,6 @@ function plan(pane: Pane, sawing: SawingAnswers) {
     )}
   `;
 }
-
-/** Where a key leads from a cut. */
-const targets = (at: number, last: number): Readonly<Record<string, number>> => ({
-  ArrowRight: at + 1,
-  ArrowDown: at + 1,
-  ArrowLeft: at - 1,
-  ArrowUp: at - 1,
-  Home: 0,
-  End: last,
-});
 
 const inWords = ({ pieces, boardFeet, lumber, sawdust, slab }: SawGain) =>
   `${figure(pieces)} ${pieces === 1 ? "piece" : "pieces"}, ${figure(boardFeet, 1)} bf: lumber ${figure(lumber, 1)} %, sawdust ${figure(sawdust, 1)} %, slab ${figure(slab, 1)} % of the log's wood`;

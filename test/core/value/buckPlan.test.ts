@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { feet, inches } from "../../../src/core/basis/units";
+import { byWood } from "../../../src/core/value/productMeasures";
 import { buckPlan, type BuckOrder, type Stem } from "../../../src/core/value/buckPlan";
 import { anyOrder, bestOfAll, product, stemOf, worth } from "../../support/bucking";
 
@@ -63,6 +64,19 @@ describe("the best way to cut a stem", () => {
       [17, 33, "long"],
     ]);
     expect(worth(logs)).toBeCloseTo(14.4, 10);
+  });
+
+  it("cuts to the tenth of a foot and finer: three logs of 3.5 ft out of 10.5, where whole feet would leave 1.5", () => {
+    const order = {
+      stem: { height: feet(11.5), diameterAt: () => inches(10), woodBetween: (from: number, to: number) => to - from },
+      stump: feet(1),
+      trim: feet(0),
+      products: [product({ shortest: feet(3), longest: feet(3.6), step: feet(0.1), measure: byWood, price: 1 })],
+    };
+    expect(worth(buckPlan(order))).toBeCloseTo(10.5, 9);
+    const withTrim = { ...order, trim: feet(0.33), products: [product({ ...order.products[0], longest: feet(3.2) })] };
+    // (3.2 + 0.33) x 3 = 10.59 is too long by 0.09; 3.2 + 3.2 + 3.1 with their trims are 10.49.
+    expect(worth(buckPlan(withTrim))).toBeCloseTo(9.5, 9);
   });
 
   it("leaves a log out rather than sell a thinner one, and says so when nothing fits", () => {
