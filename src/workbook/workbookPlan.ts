@@ -1,6 +1,7 @@
 import type { SheetPlan } from "./plan";
 import { BOARDS_SHEET, boardsSheet } from "./sheets/boards";
-import { BUCKING, buckingSheet } from "./sheets/bucking";
+import { buckingSheet } from "./sheets/bucking";
+import { BUCKING } from "./sheets/buckingCells";
 import { cardSheet } from "./sheets/card";
 import { COMPARE, compareSheet } from "./sheets/compare";
 import { FIELD_TALLY, fieldTallySheet } from "./sheets/fieldTally";

@@ -24,6 +24,7 @@ const asBuilt: Plugin = {
 const ASKED_FOR = [
   "demoWorkbook.ts",
   "emptyWorkbook.ts",
+  "buckView.ts",
   "pasteView.ts",
   "pointsView.ts",
   "portableCopy.ts",

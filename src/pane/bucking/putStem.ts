@@ -1,6 +1,6 @@
 import type { WorkbookHost } from "../../workbook/host";
 import type { TableRow } from "../../workbook/plan";
-import { FLAW_ROWS } from "../../workbook/sheets/bucking";
+import { FLAW_ROWS } from "../../workbook/sheets/buckingCells";
 import { flaw, named, STEM_FLAWS } from "../../workbook/tables";
 import type { TypedStem } from "./stemForm";
 

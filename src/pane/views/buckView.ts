@@ -1,5 +1,5 @@
 import { html, nothing } from "lit";
-import { BUCKING } from "../../workbook/sheets/bucking";
+import { BUCKING } from "../../workbook/sheets/buckingCells";
 import { PRODUCTS_SHEET } from "../../workbook/sheets/products";
 import { dollars, sayCut } from "../bucking/buckSteps";
 import { stemSideOf } from "../bucking/stemSide";

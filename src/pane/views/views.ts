@@ -1,7 +1,6 @@
 import type { TemplateResult } from "lit";
 import type { Pane } from "../pane";
 import { boardsView } from "./boardsView";
-import { buckView } from "./buckView";
 import { checkView } from "./checkView";
 import { compareView } from "./compareView";
 import { homeView } from "./homeView";
@@ -24,7 +23,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   paste: lazyView(async () => (await import("./pasteView")).pasteView),
   check: checkView,
   stand: standView,
-  buck: buckView,
+  buck: lazyView(async () => (await import("./buckView")).buckView),
   logs: logsView,
   rules: rulesView,
   saw: sawView,

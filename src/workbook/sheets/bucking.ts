@@ -6,11 +6,10 @@ import { flaw, named, out, species, STEM_FLAWS } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
 import { productList } from "./productColumns";
+import { BUCKING, FLAW_ROWS } from "./buckingCells";
 import { asked, cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
 import { ofSpecies } from "./speciesColumns";
 import { stemCells } from "./stemCells";
-
-export const BUCKING = "Bucking";
 
 const FIRST = 5;
 const PLAN_AT = "A17";
@@ -18,8 +17,6 @@ const PLAN_COLUMNS = 9;
 const FLAWS_AT = "K6";
 const HABITS_AT = "O6";
 const HABIT_COLUMNS = 5;
-/** Rows for flaws that are there from the start, so that the pane need not add any. */
-export const FLAW_ROWS = 8;
 
 /** The best-paying way to cut one stem into what the owner can sell, beside habits of cutting it. */
 export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
