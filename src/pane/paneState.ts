@@ -4,10 +4,12 @@ import { noEntries, type EntryState } from "./entry/entryState";
 import type { Comparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import type { BuckingAnswers } from "./job/readBucking";
+import type { ProductAnswers } from "./job/readProducts";
 import type { SawingAnswers } from "./job/readSawing";
 import type { StandAnswers } from "./job/readStand";
 import type { Mapped } from "./job/readMapped";
 import type { NumberedLog } from "./logs/logLine";
+import { firstMeasure, type MeasureForm } from "./measure/measureState";
 import { emptyPaste, type PasteState } from "./paste/pasteState";
 import { firstLayout, type LayoutState } from "./points/layoutState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
@@ -47,6 +49,7 @@ export interface PaneState {
   /** undefined until the workbook was read; "none" when it holds no cruise. */
   readonly job: Job | "none" | undefined;
   readonly stand: StandAnswers | undefined;
+  readonly products: ProductAnswers | undefined;
   readonly comparison: Comparison | undefined;
   /** The sheet Sawing; "none" when the workbook has no such sheet. */
   readonly sawing: SawingAnswers | "none" | undefined;
@@ -73,6 +76,7 @@ export interface PaneState {
   /** The outline and the places of the plots; undefined until they were read. */
   readonly mapped: Mapped | undefined;
   readonly layout: LayoutState;
+  readonly measure: MeasureForm;
   readonly tally: TallyState;
   readonly logs: EntryState<NumberedLog>;
   readonly boards: BoardsState;
@@ -88,6 +92,7 @@ export const firstState: PaneState = {
   menuOpen: false,
   job: undefined,
   stand: undefined,
+  products: undefined,
   comparison: undefined,
   sawing: undefined,
   sawStep: 0,
@@ -103,6 +108,7 @@ export const firstState: PaneState = {
   plan: usualPlan,
   mapped: undefined,
   layout: firstLayout,
+  measure: firstMeasure,
   tally: { ...noEntries, plot: "" },
   logs: noEntries,
   boards: { ...noEntries, log: "" },

@@ -4,6 +4,7 @@ import { readComparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import { readJob } from "./job/readJob";
 import { readMapped } from "./job/readMapped";
+import { readProducts } from "./job/readProducts";
 import { readSawing } from "./job/readSawing";
 import { readStand } from "./job/readStand";
 import type { PaneState } from "./paneState";
@@ -31,6 +32,7 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       onJob(job);
       store.set({ mapped: await readMapped(host) });
       store.set({ stand: await readStand(host) });
+      store.set({ products: await readProducts(host) });
       store.set({ comparison: await readComparison(host) });
       store.set({ sawing: await readSawing(host) });
       store.set({ bucking: await readBucking(host) });

@@ -8,10 +8,14 @@ export interface KeyedBox<E> {
   readonly state: { readonly text: string; readonly editing: number | undefined };
   /** What Alt+F does, where it does something. */
   readonly finish?: () => void;
+  /** What Alt+H does, where it does something. */
+  readonly measure?: () => void;
 }
 
 /** The keys of a box. Letters are only ever text; what acts needs Enter, Escape, an arrow or Alt. */
-export function onEntryKey<E>(event: KeyboardEvent, { desk, id, state: { text, editing }, finish }: KeyedBox<E>): void {
+export function onEntryKey<E>(event: KeyboardEvent, box: KeyedBox<E>): void {
+  const { desk, id, state, finish, measure } = box;
+  const { text, editing } = state;
   const act = keyOf(event, event.target instanceof HTMLInputElement && event.target.id === id);
   switch (act) {
     case "enter":
@@ -29,6 +33,10 @@ export function onEntryKey<E>(event: KeyboardEvent, { desk, id, state: { text, e
       if (!finish) return;
       finish();
       break;
+    case "measure":
+      if (!measure) return;
+      measure();
+      break;
     case "undo":
       desk.undo();
       break;
@@ -38,12 +46,12 @@ export function onEntryKey<E>(event: KeyboardEvent, { desk, id, state: { text, e
   event.preventDefault();
 }
 
-type Act = "enter" | "escape" | "earlier" | "later" | "finish" | "undo";
+type Act = "enter" | "escape" | "earlier" | "later" | "finish" | "measure" | "undo";
 
 function keyOf({ key, code, altKey, ctrlKey, metaKey, isComposing }: KeyboardEvent, inBox: boolean): Act | undefined {
   if (ctrlKey || metaKey || isComposing) return undefined;
   // By place on the keyboard, because Alt changes what a key types on some systems.
-  if (altKey) return ({ KeyF: "finish", KeyU: "undo" } as const)[code];
+  if (altKey) return ({ KeyF: "finish", KeyH: "measure", KeyU: "undo" } as const)[code];
   return inBox
     ? ({ Enter: "enter", Escape: "escape", ArrowUp: "earlier", ArrowDown: "later" } as const)[key]
     : undefined;

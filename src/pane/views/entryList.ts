@@ -86,7 +86,7 @@ export function heldBack<E>({ held, pending }: EntryState<E>, desk: EntryDesk<E>
 }
 
 /** The keys of a box, told below it. */
-export const entryKeys = (finishes = "") =>
+export const entryKeys = (finishes = "", measures = "") =>
   html`<details class="more">
     <summary>Keys</summary>
     <ul class="keys">
@@ -94,6 +94,7 @@ export const entryKeys = (finishes = "") =>
       <li><kbd>Esc</kbd> clear the box, then back</li>
       <li><kbd>↑</kbd> <kbd>↓</kbd> in an empty box: change an earlier line</li>
       ${finishes ? html`<li><kbd>Alt</kbd>+<kbd>F</kbd> ${finishes}</li>` : nothing}
+      ${measures ? html`<li><kbd>Alt</kbd>+<kbd>H</kbd> ${measures}</li>` : nothing}
       <li><kbd>Alt</kbd>+<kbd>U</kbd> undo the last line</li>
     </ul>
   </details>`;

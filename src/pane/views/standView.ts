@@ -1,4 +1,4 @@
-import { html } from "lit";
+import { html, nothing } from "lit";
 import { actionButton } from "../components/actionButton";
 import { section } from "../components/section";
 import { emptyState } from "../components/emptyState";
@@ -12,6 +12,7 @@ import { measure, type StandAnswers } from "../job/readStand";
 import { whyNoStand } from "../job/whyNoStand";
 import type { Pane } from "../pane";
 import { waysWithNotice } from "./compareView";
+import { productLines } from "./productLines";
 import { standCharts } from "./standCharts";
 import { cautionOn } from "./cautionOn";
 
@@ -43,7 +44,8 @@ export function standView(pane: Pane) {
       If you did this cruise many times, about ${job.confidence} of 100 such ranges would hold the true figure.
     </p>
     <p class="more-points">${further(job, stand)}</p>
-    ${standCharts(stand)} ${section("What it may bring", value(pane))}
+    ${standCharts(stand)} ${pane.state.products ? section("By product", productLines(pane.state.products)) : nothing}
+    ${section("What it may bring", value(pane))}
   `;
 }
 

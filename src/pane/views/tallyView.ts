@@ -4,7 +4,7 @@ import { choiceField } from "../components/choiceField";
 import { emptyState } from "../components/emptyState";
 import { onEntryKey } from "../entry/onEntryKey";
 import { figure } from "../figures";
-import { countedPlots, nextPoint, samePlot, type Job } from "../job/job";
+import { countedPlots, heightIs, nextPoint, samePlot, type Job } from "../job/job";
 import type { Pane } from "../pane";
 import { doubt } from "../tally/doubt";
 import { runningFigures } from "../tally/runningFigures";
@@ -28,14 +28,18 @@ export function tallyView(pane: Pane) {
   const { tally: state } = pane.state;
   const { desk } = pane;
   const keyed = (event: KeyboardEvent) =>
-    onEntryKey(event, { desk, id: BOX, state: pane.state.tally, finish: () => desk.finish({ empty: false }) });
+    onEntryKey(event, {
+      desk,
+      id: BOX,
+      state: pane.state.tally,
+      finish: () => desk.finish({ empty: false }),
+      measure: () => measure(pane),
+    });
   return html`<div class="tally" @keydown=${keyed}>
     ${pointLine(pane, job)}
     ${entryBox(pane, {
       id: BOX,
-      label: "Species, DBH, logs",
-      placeholder: "ro 14.3 2.5",
-      hint: "Like ro 14.3 2.5, then x2 for two, c10 for 10 % cull, /note. A number alone repeats the species.",
+      ...wordsOf(heightIs(job)),
       desk,
       state,
       doubt: ({ plot, tree }) => doubt(tree, plot, job),
@@ -44,6 +48,7 @@ export function tallyView(pane: Pane) {
     <div class="actions tally-actions">
       ${actionButton({ label: "Finish point", altKey: "F", kind: "main", onPress: () => finish(pane, false) })}
       ${actionButton({ label: "No trees here", onPress: () => finish(pane, true) })}
+      ${actionButton({ label: "Height", name: "Measure a height", altKey: "H", kind: "quiet", onPress: () => measure(pane) })}
       ${actionButton({ label: "Undo", altKey: "U", kind: "quiet", onPress: () => undo(pane) })}
     </div>
     ${nextPoint(job) === undefined ? html`<p class="hint">All ${job.plots.length} points are done.</p>` : nothing}
@@ -55,15 +60,30 @@ export function tallyView(pane: Pane) {
       state,
       after: ({ row }) => saidOfTree(job, row),
     })}
-    ${entryKeys("finish the point")}
+    ${entryKeys("finish the point", "measure a height")}
   </div>`;
 }
+
+/** What the box asks for, by the height that Setup says is measured. */
+const wordsOf = (height: "logs" | "feet") =>
+  height === "logs"
+    ? {
+        label: "Species, DBH, logs",
+        placeholder: "ro 14.3 2.5",
+        hint: "Like ro 14.3 2.5, then h85 for a total height, x2 for two, c10 for 10 % cull, /note. A number alone repeats the species.",
+      }
+    : {
+        label: "Species, DBH, total height",
+        placeholder: "ro 14.3 85",
+        hint: "Like ro 14.3 85 for 85 ft, then x2 for two, c10 for 10 % cull, /note. Logs are written 2.5logs. A number alone repeats the species.",
+      };
 
 /** Volume and check of a tree, as the sheet has them. */
 function saidOfTree({ trees }: Job, row: number) {
   const saved = trees.find((one) => one.row === row);
   if (!saved) return html``;
   return html`${saved.volume === null ? nothing : html`<span class="volume"> · ${figure(saved.volume)} bf</span>`}
+  ${saved.wood === null ? nothing : html`<span class="volume"> · ${figure(saved.wood, 1)} ft³</span>`}
   ${saved.accepted ? nothing : checked(saved.check)}`;
 }
 
@@ -105,6 +125,12 @@ function pointLine(pane: Pane, job: Job) {
 function finish(pane: Pane, empty: boolean): void {
   pane.desk.finish({ empty });
   pane.focus(BOX);
+}
+
+/** The line in the box stays as it is; what is measured goes behind it. */
+function measure(pane: Pane): void {
+  pane.set({ measure: { ...pane.state.measure, what: "height" } });
+  pane.go("measure");
 }
 
 function undo(pane: Pane): void {

@@ -4,6 +4,7 @@ export const viewTitles = {
   plan: "Plan the cruise",
   points: "Lay out points",
   tally: "Tally trees",
+  measure: "Measure a tree",
   paste: "Paste a tally",
   check: "Check",
   stand: "Stand",

@@ -20,6 +20,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   plan: planView,
   points: lazyView(async () => (await import("./pointsView")).pointsView),
   tally: tallyView,
+  measure: lazyView(async () => (await import("./measureView")).measureView),
   paste: lazyView(async () => (await import("./pasteView")).pasteView),
   check: checkView,
   stand: standView,

@@ -1,0 +1,47 @@
+import type { WorkbookHost } from "../../workbook/host";
+import { out } from "../../workbook/tables";
+import type { Estimated } from "./readStand";
+import { readAnswer } from "./spill";
+
+/** What the stand holds of one product on an acre, as the sheet Products has it. */
+export interface ProductLine {
+  readonly name: string;
+  /** bf, cord or ft3; "" for wood that is no product. */
+  readonly unit: string;
+  /** In the product's own unit; undefined where it has none. */
+  readonly volume: Estimated | undefined;
+  /** [ft3] */
+  readonly wood: Estimated | undefined;
+  /** [$] */
+  readonly value: Estimated | undefined;
+}
+
+export interface ProductAnswers {
+  readonly lines: readonly ProductLine[];
+  /** Why there are none; "" when there are. */
+  readonly lacking: string;
+}
+
+const words = {
+  "#N/A": "No product on the sheet Products has a price yet, so nothing pays best. A guess will do.",
+  "#VALUE!": "The sheet Products shows #VALUE!: open the flag of that cell to read which row to mend.",
+};
+
+export async function readProducts(host: WorkbookHost): Promise<ProductAnswers> {
+  const answer = await readAnswer(host, out.products, words);
+  if (answer.kind === "none") return { lines: [], lacking: answer.because };
+  const lines = answer.rows.slice(1).flatMap(([name, unit, ...numbers]) => {
+    const estimated = (at: number) => estimate(String(name), numbers[at], numbers[at + 1]);
+    const line = { name: String(name ?? ""), unit: String(unit ?? "") };
+    const found = { ...line, volume: estimated(0), wood: estimated(2), value: estimated(4) };
+    return found.volume || found.wood ? [found] : [];
+  });
+  return { lines, lacking: lines.length > 0 ? "" : "No trees yet." };
+}
+
+function estimate(what: string, value: unknown, margin: unknown): Estimated | undefined {
+  if (typeof value !== "number") return undefined;
+  if (typeof margin !== "number") return { what, value, margin: null, percent: null, low: null, high: null };
+  const percent = value > 0 ? (100 * margin) / value : null;
+  return { what, value, margin, percent, low: value - margin, high: value + margin };
+}
