@@ -15,6 +15,7 @@ import { firstLayout, type LayoutState } from "./points/layoutState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
 import { firstCsv, type CsvState } from "./share/csvState";
 import { firstShare, type ShareState } from "./share/shareState";
+import { noFinder, type FinderState } from "./species/finderState";
 import { firstRules, type RulesState } from "./rules/rulesState";
 import type { PlacedTree } from "./tally/tallyTree";
 import type { ViewName } from "./views/viewNames";
@@ -77,6 +78,11 @@ export interface PaneState {
   readonly mapped: Mapped | undefined;
   readonly layout: LayoutState;
   readonly measure: MeasureForm;
+  /** Suggestions of species under a box. */
+  readonly finder: FinderState;
+  /** What is typed into the box that finds species, and the code whose species is being settled; "" for none. */
+  readonly sought: string;
+  readonly settling: string;
   readonly tally: TallyState;
   readonly logs: EntryState<NumberedLog>;
   readonly boards: BoardsState;
@@ -109,6 +115,9 @@ export const firstState: PaneState = {
   mapped: undefined,
   layout: firstLayout,
   measure: firstMeasure,
+  finder: noFinder,
+  sought: "",
+  settling: "",
   tally: { ...noEntries, plot: "" },
   logs: noEntries,
   boards: { ...noEntries, log: "" },

@@ -10,16 +10,17 @@ export interface OwnCruise {
   readonly settings: Settings;
   /** Plots laid out, numbered from 1. */
   readonly plots: number;
-  readonly species: readonly { readonly code: string; readonly name: string }[];
+  readonly species: readonly { readonly code: string; readonly name: string; readonly fia?: number }[];
 }
 
 /** The workbook of a cruise of one's own: no trees, logs or prices yet. */
 export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): readonly SheetPlan[] =>
   workbookPlan({
     settings,
-    species: list.map(({ code, name }) => ({
+    species: list.map(({ code, name, fia }) => ({
       [species.code]: code,
       [species.name]: name,
+      ...(fia !== undefined && { [species.fia]: fia }),
     })),
     plots: Array.from({ length: plots }, (_, i) => ({ [plot.plot]: i + 1 })),
     trees: [],

@@ -1,7 +1,7 @@
 import { choiceNamed } from "../../src/core/basis/choices";
 import { byLogs, checkHeight, heightsMeasured } from "../../src/core/cruise/checkHeight";
 import { productTable } from "../../src/functions/products";
-import { speciesOf } from "../../src/functions/speciesList";
+import { checkSpecies, speciesOf } from "../../src/functions/speciesList";
 import { SamplingMethodName, standSummary } from "../../src/functions/stand";
 import { stemVolume } from "../../src/functions/stem";
 import type { CellValue, TableRow } from "../../src/workbook/plan";
@@ -24,7 +24,8 @@ const listed = (line: TableRow, fact: string) =>
 /** The computed columns of the list of species that the pane reads. */
 export function speciesFacts(row: TableRow): TableRow {
   const ratio = listed(row, "Bark ratio");
-  return { [species.barkRatio]: typeof ratio === "number" ? ratio : "" };
+  const check = checkSpecies([[row[species.name]]], [[row[species.fia] ?? null]])[0]?.[0] as CellValue;
+  return { [species.check]: check, [species.barkRatio]: typeof ratio === "number" ? ratio : "" };
 }
 
 /** Wood of a tree by its total height, as the sheet Trees computes it. */

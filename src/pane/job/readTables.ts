@@ -83,12 +83,14 @@ export const boardsOf = (table: TableContent): readonly SavedBoard[] =>
 
 export const speciesOf = (table: TableContent): readonly KnownSpecies[] =>
   table.rows
-    .map((row) => {
+    .map((row, place) => {
       const [fia, barkRatio] = [positive(row[speciesHeading.fia]), positive(row[speciesHeading.barkRatio])];
       const scientific = text(row[speciesHeading.scientific]);
       return {
         code: text(row[speciesHeading.code]),
         name: text(row[speciesHeading.name]),
+        row: place,
+        check: text(row[speciesHeading.check]),
         ...(fia !== null && { fia }),
         ...(scientific !== "" && { scientific }),
         ...(barkRatio !== null && { barkRatio }),

@@ -69,10 +69,17 @@ export async function startWith(pane: Pane, pasted: PastedTally, settings: Setti
     (code) => code !== "",
   );
   const known = speciesList(pane.state.plan.species);
-  const name = (code: string) => known.find((one) => one.code.toLowerCase() === code.toLowerCase())?.name ?? code;
+  const lineOf = (code: string) => {
+    const found = known.find((one) => one.code.toLowerCase() === code.toLowerCase());
+    return {
+      [speciesHeading.code]: code,
+      [speciesHeading.name]: found?.name ?? code,
+      ...(found?.fia !== undefined && { [speciesHeading.fia]: found.fia }),
+    };
+  };
   const sheets = workbookPlan({
     settings,
-    species: codes.map((code) => ({ [speciesHeading.code]: code, [speciesHeading.name]: name(code) })),
+    species: codes.map(lineOf),
     plots: pasted.plots,
     trees: pasted.trees,
     logs: [],

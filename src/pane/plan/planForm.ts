@@ -12,16 +12,16 @@ export const gauges = [5, 10, 15, 20, 30, 40] as const;
 
 /** Codes to start from, a choice of ours; the owner keeps what grows on his land. */
 const usualSpecies = [
-  "ro red oak",
+  "ro red oak 833",
   "wo white oak",
   "sm sugar maple",
   "rm red maple",
   "yp yellow-poplar",
   "bc black cherry",
-  "hi hickory",
+  "hi hickory 400",
   "wa white ash",
   "ab American beech",
-  "wp white pine",
+  "wp white pine 129",
 ].join("\n");
 
 /** What is typed on the plan view, as typed. */
@@ -41,7 +41,7 @@ export interface PlanForm {
   readonly points: string;
   readonly rule: string;
   readonly formClass: string;
-  /** One species a line: its code, then its name. */
+  /** One species a line: its code, its name, its inventory code where the name does not tell it. */
   readonly species: string;
 }
 

@@ -1,4 +1,5 @@
 import type { Job } from "../job/job";
+import { speciesLine } from "./speciesList";
 import { usualPlan, type PlanForm } from "./planForm";
 
 /** The plan of the cruise that is open, so that the view shows what was planned and a new one starts from there. */
@@ -13,5 +14,5 @@ export const planOf = (job: Job): PlanForm => ({
   points: String(job.plots.length),
   rule: job.rule || usualPlan.rule,
   formClass: String(job.formClass),
-  species: job.species.map(({ code, name }) => `${code} ${name}`).join("\n") || usualPlan.species,
+  species: job.species.map(speciesLine).join("\n") || usualPlan.species,
 });

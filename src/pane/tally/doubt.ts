@@ -6,6 +6,7 @@ import { inches, percent } from "../../core/basis/units";
 import { logRule } from "../../core/log/findLogRule";
 import { treeVolume } from "../../core/tree/treeVolume";
 import type { Job } from "../job/job";
+import { nearest } from "./notListed";
 import type { TallyTree } from "./tallyTree";
 
 /**
@@ -30,6 +31,8 @@ function odd(tree: TallyTree, plot: string, job: Job): string {
     },
   );
   const heights = { dbh: tree.dbh, logs: tree.logs ?? undefined, height: tree.height ?? undefined };
+  const near = said.includes("not in your species list") ? nearest(tree.species, job.species) : "";
+  if (near !== "") return `${said} ${near}`;
   return said || checkHeight(heights, job.heightMeasured);
 }
 

@@ -1,4 +1,5 @@
 import { askOfComma, splitNote, takeMark, takeNumber, takeSpecies } from "../entry/lineWords";
+import { notListed } from "./notListed";
 import type { KnownSpecies, TallyTree } from "./tallyTree";
 
 export interface TallyContext {
@@ -37,6 +38,11 @@ export function parseTallyLine(text: string, { species, lastSpecies, heightIs = 
   if (name === undefined)
     return unclear("Start with a species, like ro 14.3 2.5. After that a number alone repeats it.");
 
+  if (!species.some(({ code }) => code === name) && startsWithLetter(words[0])) {
+    const more = words.slice(0, words.findIndex((word) => !startsWithLetter(word)) >>> 0);
+    return unclear(notListed([name, ...more].join(" "), species));
+  }
+
   const numbers: number[] = [];
   const marks: Marks = {};
   while (words.length > 0) {
@@ -55,6 +61,10 @@ export function parseTallyLine(text: string, { species, lastSpecies, heightIs = 
   const { x: count = 1, c: cull = null, logs = null, h: height = null } = marks;
   return { kind: "tree", tree: { species: name, dbh, logs, height, count, cull, note } };
 }
+
+/** A word of a name rather than a mark such as x2. */
+const startsWithLetter = (word: string | undefined) =>
+  word !== undefined && /^\p{L}/u.test(word) && !/^[xch]([\d.]|$)/i.test(word);
 
 interface Marks {
   x?: number;

@@ -21,6 +21,9 @@ export interface KnownSpecies {
   /** Number in the national forest inventory, where the owner gave it. */
   readonly fia?: number;
   readonly scientific?: string;
+  /** Row of its table, counted from 0, and what its Check column says. */
+  readonly row?: number;
+  readonly check?: string;
   /** Diameter inside bark over diameter outside bark, as the sheet has it. */
   readonly barkRatio?: number;
 }

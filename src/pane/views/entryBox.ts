@@ -3,6 +3,8 @@ import { live } from "lit/directives/live.js";
 import { actionButton } from "../components/actionButton";
 import type { EntryDesk } from "../entry/entryDesk";
 import type { EntryState } from "../entry/entryState";
+import { suggestionList } from "../components/suggestionList";
+import type { Suggesting } from "../species/tallySuggestions";
 import type { Pane } from "../pane";
 
 export interface EntryBoxOptions<E> {
@@ -15,13 +17,17 @@ export interface EntryBoxOptions<E> {
   readonly state: EntryState<E>;
   /** What the entry comes to, after its words; "" for nothing. */
   readonly comesTo?: (entry: E) => string;
+  /** What a half-typed line may mean; left out where nothing is suggested. */
+  readonly suggesting?: Suggesting;
   /** What looks odd in it; "" for nothing. */
   readonly doubt: (entry: E) => string;
 }
 
 /** One box for a line, and below it in words what will be saved. */
 export function entryBox<E>(pane: Pane, options: EntryBoxOptions<E>) {
-  const { id, label, placeholder, hint, desk, state, comesTo, doubt } = options;
+  const { id, label, placeholder, hint, desk, state, comesTo, doubt, suggesting } = options;
+  const list = `${id}-suggestions`;
+  const open = suggesting !== undefined && suggesting.options.length > 0;
   const line = desk.read();
   const odd = line.kind === "entry" ? doubt(line.entry) : "";
   const sum = line.kind === "entry" && comesTo ? comesTo(line.entry) : "";
@@ -38,6 +44,11 @@ export function entryBox<E>(pane: Pane, options: EntryBoxOptions<E>) {
         placeholder=${placeholder}
         enterkeyhint="done"
         aria-describedby=${echo}
+        role=${suggesting ? "combobox" : nothing}
+        aria-autocomplete=${suggesting ? "list" : nothing}
+        aria-expanded=${suggesting ? String(open) : nothing}
+        aria-controls=${open ? list : nothing}
+        aria-activedescendant=${open && suggesting.active >= 0 ? `${list}-${suggesting.active}` : nothing}
         data-entry
         .value=${live(state.text)}
         @input=${(event: Event) => desk.type((event.target as HTMLInputElement).value)}
@@ -51,6 +62,20 @@ export function entryBox<E>(pane: Pane, options: EntryBoxOptions<E>) {
         },
       })}
     </span>
+    ${
+      suggesting
+        ? suggestionList({
+            id: list,
+            label: "Species that this may be",
+            options: suggesting.options,
+            active: suggesting.active,
+            onPick: (place) => {
+              suggesting.pick(place);
+              pane.focus(id);
+            },
+          })
+        : nothing
+    }
     <output id=${echo} class="echo echo-${line.kind}" for=${id} aria-live="polite">
       ${line.kind === "entry" ? html`= ${desk.kind.say(line.entry)}` : line.kind === "unclear" ? line.because : hint}
       ${sum ? html`<span class="sum">${sum}</span>` : nothing}

@@ -12,6 +12,9 @@ import { measuredVariation } from "../plan/measuredVariation";
 import { gauges, mixtures, type PlanForm } from "../plan/planForm";
 import { readPlan, variationOf } from "../plan/readPlan";
 import type { Pane } from "../pane";
+import { speciesLine, speciesList } from "../plan/speciesList";
+import { proposeCode } from "../species/proposeCode";
+import { speciesFinder } from "./speciesFinder";
 
 /** Acres, how mixed, the margin one can live with: and from them points, gauge, spacing, and the workbook itself. */
 export function planView(pane: Pane) {
@@ -104,7 +107,7 @@ export function planView(pane: Pane) {
     <details class="more">
       <summary>Species codes</summary>
       <div class="field">
-        <label for="plan-species">One a line: code, then name</label>
+        <label for="plan-species">One a line: code, name, inventory code if you know it</label>
         <textarea
           id="plan-species"
           rows="6"
@@ -112,6 +115,14 @@ export function planView(pane: Pane) {
           @input=${(event: Event) => set({ species: (event.target as HTMLTextAreaElement).value })}
         ></textarea>
       </div>
+      ${speciesFinder(pane, {
+        id: "plan-find",
+        label: "Find one to add",
+        onPick: ({ name, fia }) => {
+          const line = speciesLine({ code: proposeCode(name, speciesList(plan.species)), name, fia });
+          set({ species: [plan.species.trimEnd(), line].filter((one) => one !== "").join("\n") });
+        },
+      })}
     </details>
     <div class="actions">
       ${actionButton({

@@ -6,6 +6,8 @@ import { onEntryKey } from "../entry/onEntryKey";
 import { figure } from "../figures";
 import { countedPlots, heightIs, nextPoint, samePlot, type Job } from "../job/job";
 import type { Pane } from "../pane";
+import { onSuggestionKey } from "../species/onSuggestionKey";
+import { tallySuggestions } from "../species/tallySuggestions";
 import { doubt } from "../tally/doubt";
 import { runningFigures } from "../tally/runningFigures";
 import { entryBox } from "./entryBox";
@@ -27,7 +29,9 @@ export function tallyView(pane: Pane) {
   }
   const { tally: state } = pane.state;
   const { desk } = pane;
+  const suggesting = tallySuggestions(pane, job);
   const keyed = (event: KeyboardEvent) =>
+    onSuggestionKey(event, BOX, suggesting) ||
     onEntryKey(event, {
       desk,
       id: BOX,
@@ -40,6 +44,7 @@ export function tallyView(pane: Pane) {
     ${entryBox(pane, {
       id: BOX,
       ...wordsOf(heightIs(job)),
+      suggesting,
       desk,
       state,
       doubt: ({ plot, tree }) => doubt(tree, plot, job),

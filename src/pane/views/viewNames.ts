@@ -5,6 +5,7 @@ export const viewTitles = {
   points: "Lay out points",
   tally: "Tally trees",
   measure: "Measure a tree",
+  species: "Species codes",
   paste: "Paste a tally",
   check: "Check",
   stand: "Stand",

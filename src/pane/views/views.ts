@@ -21,6 +21,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   points: lazyView(async () => (await import("./pointsView")).pointsView),
   tally: tallyView,
   measure: lazyView(async () => (await import("./measureView")).measureView),
+  species: lazyView(async () => (await import("./speciesView")).speciesView),
   paste: lazyView(async () => (await import("./pasteView")).pasteView),
   check: checkView,
   stand: standView,
