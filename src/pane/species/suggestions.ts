@@ -25,12 +25,12 @@ export function suggestionsFor(
   const own = list.filter(({ code, name, scientific = "", fia }) =>
     wordsBegin(said, wordsIn([code, name, scientific, String(fia ?? "")])),
   );
-  const listed = new Set(list.map(({ fia }) => fia));
-  const national =
-    search && said.length >= LEAST_LETTERS ? search(said, MOST).filter(({ fia }) => !listed.has(fia)) : [];
+  const found = search && said.length >= LEAST_LETTERS ? search(said, MOST) : [];
+  const listed = (one: FoundSpecies) => list.find(({ fia }) => fia === one.fia);
+  const near = found.flatMap((one) => listed(one) ?? []).filter((species) => !own.includes(species));
   return [
-    ...own.map((species) => ({ kind: "own", species }) as const),
-    ...national.map((species) => ({ kind: "national", species }) as const),
+    ...[...own, ...near].map((species) => ({ kind: "own", species }) as const),
+    ...found.filter((one) => !listed(one)).map((species) => ({ kind: "national", species }) as const),
   ].slice(0, MOST);
 }
 

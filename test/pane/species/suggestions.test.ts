@@ -47,6 +47,7 @@ describe("what a half-typed line suggests", () => {
 
   it("goes on in the national list, without what is in the owner's own", () => {
     expect(words("red map")).toEqual(["red maple, Acer rubrum, 316"]);
+    expect(words("sugar mapel")[0]).toBe("sm: sugar maple, Acer saccharum");
     expect(words("sugar map")).toEqual(["sm: sugar maple, Acer saccharum"]);
   });
 
