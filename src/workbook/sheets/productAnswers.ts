@@ -3,6 +3,7 @@ import { call, column } from "../formula";
 import { formats } from "../formats";
 import type { BlockPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
+import { drawing, sizes } from "./designArguments";
 import { productList } from "./productColumns";
 import { boardList } from "./sawing";
 import { heading, quoted } from "./sheetParts";
@@ -12,8 +13,6 @@ const ROWS = 24;
 const COLUMNS = 8;
 
 const roadInWords = `IF(${named.productsBy}="Logs","by logs and form class","by total height")`;
-/** No strata, clusters or population. */
-const plainDraw = new Array<string>(4).fill(quoted(""));
 
 /** What the tally holds of each product, below one another from a cell: all trees, the harvest, and the wood by itself. */
 export function productAnswers(at: string): {
@@ -42,11 +41,11 @@ export function productAnswers(at: string): {
           column(TREES, tree.dbh),
           column(PLOTS, plot.counted),
           named.method,
-          named.size,
+          sizes,
           column(TREES, tree.wood),
           column(TREES, tree.count),
           named.confidence,
-          ...plainDraw,
+          ...drawing,
           named.units,
         )})`,
         rows: 5,
@@ -70,7 +69,7 @@ const byProduct = (name: string, at: string, dbh: string): SpillPlan => ({
     productList,
     column(PLOTS, plot.counted),
     named.method,
-    named.size,
+    sizes,
     named.productsBy,
     column(TREES, tree.count),
     column(TREES, tree.cull),
@@ -80,7 +79,7 @@ const byProduct = (name: string, at: string, dbh: string): SpillPlan => ({
     named.pattern,
     named.realized,
     named.confidence,
-    ...plainDraw,
+    ...drawing,
     named.division,
     named.origin,
     named.units,
