@@ -134,8 +134,16 @@ export default (env = {}, { mode = "production" } = {}) => {
       entry: { taskpane: "./src/hosts/excel/taskpane.ts" },
       // What is loaded later keeps a name that tells what it is.
       optimization: { chunkIds: "named", minimizer: common.optimization.minimizer },
-      output: { path: at("dist"), filename: "[name].js", chunkFilename: "pane-[name].js", publicPath: "auto" },
+      output: {
+        path: at("dist"),
+        filename: "[name].js",
+        chunkFilename: "pane-[name].js",
+        assetModuleFilename: "[name][ext]",
+        publicPath: "auto",
+      },
       plugins: [
+        // The linear solver asks for these on Node only.
+        new webpack.IgnorePlugin({ resourceRegExp: /^node:/ }),
         new MiniCssExtractPlugin({ filename: "[name].css" }),
         new Emit("ExcelFiles", [copied("taskpane.html", "src/hosts/excel/taskpane.html"), manifest(origin), ...icons]),
       ],

@@ -5,6 +5,7 @@ import { usualSettings } from "../workbook/settings";
 import type { WorkbookContent } from "../workbook/workbookContent";
 import { workbookPlan } from "../workbook/workbookPlan";
 import { demoLayout } from "./demoLayout";
+import { demoCutList } from "./demoCutList";
 import { demoBoards, demoLogs, demoMill } from "./demoLogs";
 import { demoPoints } from "./demoPoints";
 import { demoCosts, demoPrices } from "./demoPrices";
@@ -38,6 +39,7 @@ export const demoContent: WorkbookContent = {
   boards: demoBoards,
   sawn: demoSawn,
   mill: demoMill,
+  cutList: demoCutList,
   products: demoProducts,
   localVolume: demoLocalVolume,
   stem: demoStem,

@@ -13,6 +13,7 @@ import { firstLayout } from "./points/layoutState";
 import { planOf } from "./plan/planOf";
 import { createRefresher } from "./refresher";
 import { createRunner } from "./runner";
+import { createSolverDesk } from "./solver/solverDesk";
 import { sentence } from "./sentence";
 import { createStore } from "./store";
 import { followTheme } from "./theme/followTheme";
@@ -29,6 +30,8 @@ export interface PaneOptions {
   readonly drafts?: DraftStore;
   /** A whole number drawn by chance, the seed of points that are laid out; left out, 1. */
   readonly seed?: number;
+  /** Starts the worker in which long work is done; left out, there is none. */
+  readonly newWorker?: () => Worker;
 }
 
 export interface PaneHandle {
@@ -64,6 +67,8 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
   const say = (said: string) => store.set({ said });
   const desks = createDesks({ store, host, drafts: options.drafts, refresh: refresher.refresh, say });
 
+  const solver = createSolverDesk(store, options.newWorker);
+
   const focus = (id: string) => queueMicrotask(() => root.querySelector<HTMLElement>(`#${id}`)?.focus());
   const go = (view: ViewName) => {
     const { view: left, seen } = store.get();
@@ -82,6 +87,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
     host,
     desk: desks.desk,
     logDesk: desks.logDesk,
+    solver,
     boardDesk: desks.boardDesk,
     get state() {
       return store.get();
@@ -117,6 +123,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, options: PaneOp
     dispose() {
       gone = true;
       stopWatching();
+      solver.stop();
       stopDrawing();
       refresher.stop();
       theme.stop();

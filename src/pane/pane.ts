@@ -2,6 +2,7 @@ import type { WorkbookHost } from "../workbook/host";
 import type { SawnBoard } from "./boards/boardLine";
 import type { EntryDesk } from "./entry/entryDesk";
 import type { NumberedLog } from "./logs/logLine";
+import type { SolverDesk } from "./solver/solverDesk";
 import type { PaneState } from "./paneState";
 import type { TallyDesk } from "./tally/tallyDesk";
 import type { ViewName } from "./views/viewNames";
@@ -12,6 +13,8 @@ export interface Pane {
   /** Where trees are tallied. */
   readonly desk: TallyDesk;
   readonly logDesk: EntryDesk<NumberedLog>;
+  /** Does long work in a worker. */
+  readonly solver: SolverDesk;
   readonly boardDesk: EntryDesk<SawnBoard>;
   /** As it is now, not as it was when the view was drawn. */
   readonly state: PaneState;

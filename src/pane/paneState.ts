@@ -14,6 +14,8 @@ import { emptyPaste, type PasteState } from "./paste/pasteState";
 import { firstLayout, type LayoutState } from "./points/layoutState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
 import { firstCsv, type CsvState } from "./share/csvState";
+import type { SolverOrders } from "./solver/readOrders";
+import type { SolvedJobs, Solving } from "./solver/solverDesk";
 import { firstShare, type ShareState } from "./share/shareState";
 import { noFinder, type FinderState } from "./species/finderState";
 import { firstRules, type RulesState } from "./rules/rulesState";
@@ -61,6 +63,11 @@ export interface PaneState {
   readonly buck: BuckState;
   /** Why the last thing asked for did not happen; "" when it did. */
   readonly problem: string;
+  /** The jobs that the workbook has for the planner; undefined until it was read. */
+  readonly orders: SolverOrders | undefined;
+  /** What is being worked out beside the pane, and what was. */
+  readonly solving: Solving | undefined;
+  readonly solved: SolvedJobs;
   /** Why the workbook could not be read; "" once it could. */
   readonly unread: string;
   /** Views that were left at least once: their cautions are then one line each. */
@@ -105,6 +112,9 @@ export const firstState: PaneState = {
   bucking: undefined,
   buck: firstBuck,
   problem: "",
+  orders: undefined,
+  solving: undefined,
+  solved: {},
   unread: "",
   seen: [],
   question: undefined,

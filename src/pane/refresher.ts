@@ -8,6 +8,7 @@ import { readProducts } from "./job/readProducts";
 import { readSawing } from "./job/readSawing";
 import { readStand } from "./job/readStand";
 import type { PaneState } from "./paneState";
+import { readOrders } from "./solver/readOrders";
 import { sentence } from "./sentence";
 import type { Store } from "./store";
 
@@ -36,6 +37,7 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       store.set({ comparison: await readComparison(host) });
       store.set({ sawing: await readSawing(host) });
       store.set({ bucking: await readBucking(host) });
+      store.set({ orders: await readOrders(host, job) });
     } catch (problem) {
       store.set({ unread: sentence(problem) });
     }

@@ -28,6 +28,7 @@ export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): re
     boards: usualBoards,
     sawn: [],
     mill: blankLimits,
+    cutList: [],
     products: usualProducts,
     localVolume: noLocalVolume,
     stem: noStem,

@@ -9,6 +9,7 @@ export const LOGS = "Logs";
 export const BOARDS = "Boards";
 export const BOARD_SIZES = "BoardSizes";
 export const MILL = "Mill";
+export const CUT_LIST = "CutList";
 export const PRICES = "Prices";
 export const COSTS = "Costs";
 export const PRODUCTS = "Products";
@@ -144,6 +145,17 @@ export const board = {
   price: "Price per MBF",
 } as const;
 
+/** Pieces of a building that are wanted. */
+export const wanted = {
+  piece: "Piece",
+  thickness: "Thickness in",
+  width: "Width in",
+  length: "Length ft",
+  count: "Count",
+  boardFeet: "Board feet",
+  check: "Check",
+} as const;
+
 export const mill = {
   limit: "Limit",
   value: "Value",
@@ -253,6 +265,8 @@ export const named = {
   localForm: "Local_Form",
   localUse: "Local_Use",
   localSpecies: "Local_Species",
+  spares: "Spares_Pct",
+  cutGoal: "Cut_Goal",
   stemSpecies: "Stem_Species",
   stemDbh: "Stem_DBH",
   stemHeight: "Stem_Height",

@@ -18,6 +18,8 @@ export interface WorkbookContent {
   /** Boards that were sawn. */
   readonly sawn: readonly TableRow[];
   readonly mill: readonly TableRow[];
+  /** Pieces of a building that are wanted. */
+  readonly cutList: readonly TableRow[];
   /** What trees are cut into. */
   readonly products: readonly TableRow[];
   readonly localVolume: LocalVolumeContent;

@@ -8,6 +8,7 @@ import { FIELD_TALLY, fieldTallySheet } from "./sheets/fieldTally";
 import { CARD_SHEET } from "./sheets/logCells";
 import { localVolumeSheet } from "./sheets/localVolume";
 import { LOCAL_VOLUME } from "./sheets/localVolumeCells";
+import { CUT_LIST_SHEET, cutListSheet } from "./sheets/cutList";
 import { LOGS_SHEET, logsSheet } from "./sheets/logs";
 import { OUTLINE_SHEET, outlineSheet } from "./sheets/outline";
 import { POINT_LIST, pointListSheet } from "./sheets/pointList";
@@ -50,6 +51,7 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [RULES_SHEET, "The same logs under other rules, and board feet by diameter"],
   [WORKING_SHEET, "How the scale of one log came about, step by step; also of its cubic feet, boards and weights"],
   [SAWING, "The cut list of one log, the boards you want and your mill"],
+  [CUT_LIST_SHEET, "The pieces of a building, to be found in the yard or in the stand"],
   [BOARDS_SHEET, "Boards that were sawn, and their tally"],
   [PRICES_SHEET, "Prices and costs, with their sources"],
   [COMPARE, "Sell standing, sell logs or saw at home"],
@@ -79,6 +81,7 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   rulesSheet(),
   workingSheet(),
   sawingSheet(content),
+  cutListSheet(content),
   boardsSheet(content),
   pricesSheet(content),
   compareSheet(),

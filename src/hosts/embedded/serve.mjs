@@ -18,13 +18,15 @@ const TYPES = {
   ".json": "application/json; charset=utf-8",
   ".png": "image/png",
   ".svg": "image/svg+xml",
+  ".wasm": "application/wasm",
   ".txt": "text/plain; charset=utf-8",
   ".xml": "application/xml; charset=utf-8",
 };
 
-/** The page asks nobody but this server for anything. The grid sets styles on elements, hence the one exception. */
+/** The page asks nobody but this server for anything. The grid sets styles on elements and the planner's solver is compiled code, hence the two exceptions. */
 const POLICY = [
   "default-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
   "font-src 'self' data:",

@@ -26,7 +26,8 @@ function start(): void {
     const theme = paneThemeFor((Office.context.officeTheme as Office.OfficeTheme | undefined)?.bodyBackgroundColor);
     const drafts = browserStorage();
     const seed = 1 + Math.floor(Math.random() * SEEDS);
-    associateRibbon(mountPane(root, excelHost(), { seed, ...(theme && { theme }), ...(drafts && { drafts }) }));
+    const options = { seed, newWorker, ...(theme && { theme }), ...(drafts && { drafts }) };
+    associateRibbon(mountPane(root, excelHost(), options));
   });
 }
 
@@ -36,6 +37,9 @@ function say(root: HTMLElement, sentence: string): void {
   line.textContent = sentence;
   root.replaceChildren(line);
 }
+
+/** The worker is a file of its own, loaded when long work is first asked for. */
+const newWorker = () => new Worker(new URL(/* webpackChunkName: "solver" */ "./solver.ts", import.meta.url));
 
 /** A browser may forbid storage to a frame; half-typed lines are then not kept. */
 function browserStorage(): DraftStore | undefined {

@@ -1,2 +1,2 @@
 /** The parts of the chart library that the pane draws with; loaded as one piece when the first chart shows. */
-export { barY, dot, line, plot, ruleY } from "@observablehq/plot";
+export { barX, barY, dot, line, plot, ruleX, ruleY } from "@observablehq/plot";

@@ -88,6 +88,7 @@ export async function startWith(pane: Pane, pasted: PastedTally, settings: Setti
     mill: blankLimits,
     products: usualProducts,
     localVolume: noLocalVolume,
+    cutList: [],
     stem: noStem,
     prices: blankPrices,
     costs: blankCosts,

@@ -13,6 +13,8 @@ export const viewTitles = {
   logs: "Scale logs",
   rules: "Log rules",
   saw: "Saw a log",
+  cutList: "Cut list",
+  allLogs: "All my logs",
   boards: "Boards",
   compare: "Compare",
   share: "Share",

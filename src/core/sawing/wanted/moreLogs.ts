@@ -104,7 +104,7 @@ function* sizesFor(
       if (still.every((count) => count === 0)) {
         // A thicker log gives whatever a thinner one does.
         const count = Math.min(taken.length, sizes.at(-1)?.count ?? Infinity);
-        sizes.push({ log, count, ...(misfit !== undefined && { misfit }) });
+        if (count !== sizes.at(-1)?.count) sizes.push({ log, count, ...(misfit !== undefined && { misfit }) });
       }
       break;
     }

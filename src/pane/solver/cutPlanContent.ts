@@ -1,0 +1,49 @@
+import { RELEASED } from "../../core/reference/release";
+import type { CutPlanContent } from "../../workbook/sheets/cutPlan";
+import { figure } from "../figures";
+import { answerOf, gapOf, moreIn, saidNamed } from "./sayCutList";
+import type { CutListJob, CutListResult, TreesResult } from "./jobs";
+import type { SolverOrders } from "./readOrders";
+import type { Solved } from "./solverDesk";
+
+/** What the sheet Cut plan holds of an answer, and of the one about standing trees where there is one. */
+export function cutPlanContent(solved: Solved, trees: Solved | undefined, list: SolverOrders["list"]): CutPlanContent {
+  const job = solved.job as CutListJob;
+  const result = solved.result as CutListResult;
+  const standing = trees?.result as TreesResult | undefined;
+  return {
+    stamp:
+      `Values, not formulas: worked out in the pane from ${job.logs.length} logs and ${job.pieces.length} lines of the cut list, ` +
+      `${list.spares} percent to spare, kerf ${job.kerf} in, live or cant sawing, goal ${job.goal}, version of ${RELEASED.date}.`,
+    findings: [
+      answerOf(result),
+      `${gapOf(result)}${solved.stopped ? " The search was stopped before its end." : ""}`,
+      ...(standing ? [treesIn(standing)] : []),
+    ],
+    inputs: { pieces: list.pieces, spares: list.spares, kerf: job.kerf, logLengths: list.logLengths },
+    logs: result.logs.map(({ name, smallEnd, largeEnd, length, pieces, boardFeet }) => [
+      name,
+      smallEnd,
+      largeEnd,
+      length,
+      saidNamed(pieces),
+      boardFeet,
+    ]),
+    missing: result.missing.map(({ name, count }) => [name, count]),
+    more: moreIn(result),
+    trees: (standing?.classes ?? []).map(({ dbh, takes, standing: on }) => [
+      dbh,
+      takes,
+      on?.value ?? null,
+      on?.margin ?? null,
+    ]),
+  };
+}
+
+function treesIn({ trees, confidence, never }: TreesResult): string {
+  const left = never.length > 0 ? ` No such tree gives: ${never.join(", ")}.` : "";
+  return (
+    `Standing trees: about ${figure(trees.value, 1)} +/- ${figure(trees.margin, 1)}, taken as they stand, at ${confidence} percent ` +
+    `confidence; the margin is that of the points of the cruise.${left}`
+  );
+}

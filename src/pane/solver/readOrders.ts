@@ -1,0 +1,165 @@
+import { patternFrom, millFrom } from "./readMill";
+import type { WorkbookHost } from "../../workbook/host";
+import { CUT_GOALS } from "../../workbook/sheets/cutList";
+import {
+  board,
+  BOARD_SIZES,
+  CUT_LIST,
+  log,
+  LOGS,
+  MILL,
+  named,
+  plot,
+  PLOTS,
+  TREES,
+  tree,
+  wanted,
+} from "../../workbook/tables";
+import type { TableRow } from "../../workbook/plan";
+import { number, positive, text } from "../job/cells";
+import type { Job } from "../job/job";
+import type { AllLogsJob, CutListJob, LogToSaw, PieceWanted, TreesJob } from "./jobs";
+
+/** The planner's jobs as the workbook stands now; each as the sentence that says what is lacking where it has none. */
+export interface SolverOrders {
+  readonly cutList: CutListJob | string;
+  readonly trees: TreesJob | string;
+  readonly allLogs: AllLogsJob | string;
+  /** Pieces of the list without the spare ones, and their board feet; spares in percent. */
+  readonly list: {
+    readonly lines: number;
+    readonly pieces: number;
+    readonly boardFeet: number;
+    readonly spares: number;
+    readonly logLengths: number;
+  };
+}
+
+/** Reads what the planner needs. */
+export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOrders | undefined> {
+  const [hasList, hasSizes, hasLogs] = await Promise.all(
+    [CUT_LIST, BOARD_SIZES, LOGS].map((name) => host.hasTable(name)),
+  );
+  if (!hasSizes || !hasLogs) return undefined;
+  const [logs, mill, sizes, settings] = await Promise.all([
+    host.readTable(LOGS),
+    host.readTable(MILL),
+    host.readTable(BOARD_SIZES),
+    host.readNames([named.kerf, named.pattern, named.classWidth]),
+  ]);
+  const list = hasList ? (await host.readTable(CUT_LIST)).rows : [];
+  const [spares, goal] = hasList
+    ? await host
+        .readNames([named.spares, named.cutGoal])
+        .then((of) => [number(of[named.spares]) ?? 0, text(of[named.cutGoal])] as const)
+    : ([0, ""] as const);
+  const kerf = positive(settings[named.kerf]);
+  const limits = millFrom(mill.rows);
+  const measured = logs.rows.flatMap(logOf);
+  const pieces = list.flatMap((row) => pieceOf(row, spares));
+  const common = { pieces, kerf: kerf ?? 0, mill: limits };
+  const lacking =
+    pieces.length === 0
+      ? "The cut list has no pieces yet: type them on the sheet Cut list."
+      : kerf === null
+        ? "The kerf is missing on Setup."
+        : "";
+  return {
+    list: {
+      lines: pieces.length,
+      pieces: list.reduce((sum, row) => sum + (number(row[wanted.count]) ?? 0), 0),
+      boardFeet: list.reduce((sum, row) => sum + (pieceOf(row, 0)[0] ? volumeOf(row) : 0), 0),
+      spares,
+      logLengths: logs.rows.reduce((sum, row) => sum + (number(row[log.scalingLength]) ?? 0), 0),
+    },
+    cutList:
+      lacking ||
+      (measured.filter(({ sold }) => !sold).length === 0
+        ? "There are no logs to saw yet: the sheet Logs needs small end, large end and length, and a Use that is not Sell."
+        : {
+            kind: "cutList",
+            ...common,
+            logs: measured.filter(({ sold }) => !sold).map(({ log: one }) => one),
+            goal: goal === CUT_GOALS[1] ? "fewest logs" : "least wood",
+          }),
+    trees: lacking || (await treesJob(host, job, common, number(settings[named.classWidth]) ?? 2)),
+    allLogs:
+      measured.length === 0
+        ? "There are no logs yet: type them in the view Scale logs, with small end, large end and length."
+        : kerf === null
+          ? "The kerf is missing on Setup."
+          : {
+              kind: "allLogs",
+              logs: measured.map(({ log: one }) => one),
+              sizes: sizes.rows.flatMap(sizeOf),
+              pattern: patternFrom(text(settings[named.pattern])),
+              kerf,
+              mill: limits,
+            },
+  };
+}
+
+function logOf(row: TableRow): readonly { readonly log: LogToSaw; readonly sold: boolean }[] {
+  const smallEnd = positive(row[log.smallEnd]);
+  const largeEnd = positive(row[log.largeEnd]);
+  const length = positive(row[log.scalingLength]) ?? positive(row[log.length]);
+  if (smallEnd === null || largeEnd === null || length === null || largeEnd < smallEnd) return [];
+  const sold = text(row[log.use]).toLowerCase() === "sell";
+  return [{ log: { name: text(row[log.log]), smallEnd, largeEnd, length }, sold }];
+}
+
+function pieceOf(row: TableRow, spares: number): readonly PieceWanted[] {
+  const [thickness, width, length, count] = [wanted.thickness, wanted.width, wanted.length, wanted.count].map(
+    (heading) => positive(row[heading]),
+  );
+  if (thickness == null || width == null || length == null || count == null || !Number.isInteger(count)) return [];
+  const name = text(row[wanted.piece]) || `${thickness} x ${width} x ${length}`;
+  return [{ name, thickness, width, length, count: Math.round(count * (1 + spares / 100)) }];
+}
+
+const volumeOf = (row: TableRow): number =>
+  [wanted.thickness, wanted.width, wanted.length, wanted.count].reduce(
+    (product, heading) => product * (number(row[heading]) ?? 0),
+    1 / 12,
+  );
+
+const sizeOf = (row: TableRow) => {
+  const [thickness, width, price] = [board.thickness, board.width, board.price].map((heading) =>
+    positive(row[heading]),
+  );
+  return thickness == null || width == null ? [] : [{ thickness, width, ...(price != null && { price }) }];
+};
+
+/** The trees that may be felled, with the plots that count in the workbook's own means. */
+async function treesJob(
+  host: WorkbookHost,
+  job: Job,
+  common: Pick<TreesJob, "pieces" | "kerf" | "mill">,
+  classWidth: number,
+): Promise<TreesJob | string> {
+  const [plots, trees] = await Promise.all([host.readTable(PLOTS), host.readTable(TREES)]);
+  const counted = plots.rows.map((row) => text(row[plot.counted])).filter((name) => name !== "");
+  const places = new Map(counted.map((name, i) => [name.toLowerCase(), i]));
+  const felled = trees.rows.flatMap((row) => {
+    const dbh = positive(row[tree.dbh]);
+    const place = places.get(text(row[tree.plot]).toLowerCase());
+    if (dbh === null || place === undefined || text(row[tree.take]).toLowerCase() === "no") return [];
+    return [{ plot: place, dbh, logs: positive(row[tree.logs]) ?? 0, count: positive(row[tree.count]) ?? 1 }];
+  });
+  if (counted.length < 2 || felled.length === 0)
+    return "It takes a cruise of 2 points or more with trees that may be felled.";
+  const { method, size, formClass, acres, acresMargin, confidence } = job;
+  return {
+    kind: "trees",
+    ...common,
+    method,
+    size,
+    plots: counted.length,
+    trees: felled,
+    formClass,
+    acres,
+    acresMargin,
+    confidence,
+    classWidth,
+  };
+}

@@ -1,0 +1,65 @@
+import { column } from "../formula";
+import { formats } from "../formats";
+import type { CellValue, SheetPlan } from "../plan";
+import { LOGS, log, named } from "../tables";
+import { cautionLine, down, sheetPlan } from "./sheetParts";
+import { valueBlocks, type ValueColumn } from "./valueBlocks";
+
+export const ALL_LOGS_SHEET = "All logs";
+
+/** Plans of all logs that were worked out, as plain rows. */
+export interface AllLogsContent {
+  readonly stamp: string;
+  readonly finding: string;
+  /** Inputs then, to be held against those of now. */
+  readonly inputs: { readonly kerf: number; readonly logLengths: number };
+  /** What becomes of the wood, then the rules: name, board feet, overrun. */
+  readonly parts: readonly (readonly CellValue[])[];
+  readonly logs: readonly (readonly CellValue[])[];
+}
+
+const { general, whole, tenth, volume } = formats;
+
+const partColumns: readonly ValueColumn[] = [
+  { heading: "Boards, waste, and the rules", format: general },
+  { heading: "Board feet", format: volume },
+  { heading: "Overrun pct", format: whole },
+];
+const logColumns: readonly ValueColumn[] = [
+  { heading: "Log", format: general },
+  { heading: "Small end in", format: tenth },
+  { heading: "Length ft", format: tenth },
+  { heading: "Boards", format: whole },
+  { heading: "Board feet", format: tenth },
+  { heading: "Lumber pct", format: tenth },
+  { heading: "Sawdust pct", format: tenth },
+  { heading: "Slab pct", format: tenth },
+  { heading: "Why none", format: general },
+];
+const PARTS_AT = 9;
+
+/** The yield of all logs beside their scale by each rule, then log by log; values with their inputs' stamp. */
+export function allLogsSheet({ stamp, finding, inputs, parts, logs }: AllLogsContent): SheetPlan {
+  const listAt = PARTS_AT + parts.length + 3;
+  return sheetPlan({
+    name: ALL_LOGS_SHEET,
+    sheetClass: "presentation",
+    landscape: true,
+    frozenRows: 2,
+    widths: [34, 16, 14, 12, 14, 14, 14, 12, 50],
+    blocks: [
+      down("A1", "Title", ["All logs"]),
+      down("A2", "Note", [stamp, cautionLine("Sawing"), cautionLine("Log weight"), cautionLine("Ungraded lumber")]),
+      down("A6", "Computed", [finding]),
+      down("A7", "Attention", [{ formula: outOfDate(inputs) }]),
+      ...valueBlocks(`A${PARTS_AT}`, "What becomes of the wood, and the scale of each rule", partColumns, parts),
+      ...valueBlocks(`A${listAt}`, "Log by log", logColumns, logs),
+    ],
+  });
+}
+
+function outOfDate({ kerf, logLengths }: AllLogsContent["inputs"]): string {
+  const measured = [log.smallEnd, log.largeEnd, log.scalingLength].map((heading) => column(LOGS, heading));
+  const lengths = `SUMPRODUCT((${measured[0]}<>"")*(${measured[1]}<>""),${measured[2]})`;
+  return `=IFERROR(IF(AND(${named.kerf}=${kerf},ABS(${lengths}-${logLengths})<0.001),"","Check: the logs or the kerf have changed since. Plan all logs again in the pane."),"")`;
+}

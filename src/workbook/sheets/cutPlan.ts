@@ -1,0 +1,95 @@
+import { formats } from "../formats";
+import type { BlockPlan, CellValue, SheetPlan } from "../plan";
+import { column } from "../formula";
+import { CUT_LIST, LOGS, log, named, wanted } from "../tables";
+import { cautionLine, down, heading, sheetPlan } from "./sheetParts";
+import { valueBlocks, type ValueColumn } from "./valueBlocks";
+
+export const CUT_PLAN_SHEET = "Cut plan";
+
+/** A plan that was found, as plain rows; the sheet states no formulas but the one that tells when it is out of date. */
+export interface CutPlanContent {
+  /** What was found, in sentences. */
+  readonly findings: readonly string[];
+  /** What it was worked out from. */
+  readonly stamp: string;
+  /** Sums of the inputs then, to be held against those of now. */
+  readonly inputs: {
+    readonly pieces: number;
+    readonly spares: number;
+    readonly kerf: number;
+    readonly logLengths: number;
+  };
+  readonly logs: readonly (readonly CellValue[])[];
+  readonly missing: readonly (readonly CellValue[])[];
+  readonly more: readonly string[];
+  readonly trees: readonly (readonly CellValue[])[];
+}
+
+const { general, tenth, whole, volume } = formats;
+
+const logColumns: readonly ValueColumn[] = [
+  { heading: "Log", format: general },
+  { heading: "Small end in", format: tenth },
+  { heading: "Large end in", format: tenth },
+  { heading: "Length ft", format: tenth },
+  { heading: "Pieces", format: general },
+  { heading: "Board feet", format: tenth },
+];
+const missingColumns: readonly ValueColumn[] = [
+  { heading: "Piece", format: general },
+  { heading: "Count", format: whole },
+];
+const treeColumns: readonly ValueColumn[] = [
+  { heading: "DBH class in", format: general },
+  { heading: "The list takes", format: tenth },
+  { heading: "Standing", format: volume },
+  { heading: "Margin +/-", format: volume },
+];
+
+/** The plan as values, with their inputs' stamp. */
+export function cutPlanSheet(plan: CutPlanContent): SheetPlan {
+  const { findings, stamp, logs, missing, more, trees } = plan;
+  const blocks: BlockPlan[] = [
+    down("A1", "Title", ["Cut plan"]),
+    down("A2", "Note", [stamp, cautionLine("Ungraded lumber"), cautionLine("Sawing"), cautionLine("Log weight")]),
+    down("A6", "Attention", [{ formula: outOfDate(plan) }]),
+  ];
+  let row = 8;
+  const add = (parts: readonly BlockPlan[], rows: number) => {
+    blocks.push(...parts);
+    row += rows;
+  };
+  const list = (title: string, columns: readonly ValueColumn[], rows: readonly (readonly CellValue[])[]) => {
+    if (rows.length > 0) add(valueBlocks(`A${row}`, title, columns, rows, logColumns.length), rows.length + 3);
+  };
+  add([down(`A${row}`, "Computed", findings)], findings.length + 1);
+  list("Which log gives which pieces", logColumns, logs);
+  list("Still missing", missingColumns, missing);
+  if (more.length > 0) {
+    const lines = [
+      heading(`A${row}`, "What would give the rest", logColumns.length),
+      down(`A${row + 1}`, "Computed", more),
+    ];
+    add(lines, more.length + 2);
+  }
+  list("Standing trees by diameter", treeColumns, trees);
+  return sheetPlan({
+    name: CUT_PLAN_SHEET,
+    sheetClass: "presentation",
+    landscape: true,
+    frozenRows: 2,
+    widths: [28, 18, 18, 14, 70, 12],
+    blocks,
+  });
+}
+
+function outOfDate({ inputs: { pieces, spares, kerf, logLengths } }: CutPlanContent): string {
+  const same = [
+    `SUM(${column(CUT_LIST, wanted.count)})=${pieces}`,
+    `${named.spares}=${spares}`,
+    `${named.kerf}=${kerf}`,
+    `ABS(SUM(${column(LOGS, log.scalingLength)})-${logLengths})<0.001`,
+  ];
+  return `=IFERROR(IF(AND(${same.join(",")}),"","Check: the cut list, the logs or the kerf have changed since. Work the plan out again in the pane."),"")`;
+}
