@@ -15,7 +15,7 @@ import { firstLayout, type LayoutState } from "./points/layoutState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
 import { firstCsv, type CsvState } from "./share/csvState";
 import type { SolverOrders } from "./solver/readOrders";
-import type { SolvedJobs, Solving } from "./solver/solverDesk";
+import type { SolvedJobs, Solving } from "./solver/solving";
 import { firstShare, type ShareState } from "./share/shareState";
 import { noFinder, type FinderState } from "./species/finderState";
 import { firstRules, type RulesState } from "./rules/rulesState";

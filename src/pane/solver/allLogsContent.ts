@@ -4,7 +4,7 @@ import type { Job } from "../job/job";
 import { yieldFinding } from "../charts/yieldChart";
 import { allLogsFigures, isPlanned } from "./allLogsFigures";
 import type { AllLogsJob, AllLogsResult } from "./jobs";
-import type { Solved } from "./solverDesk";
+import type { Solved } from "./solving";
 
 /** What the sheet All logs holds of an answer. */
 export function allLogsContent({ job, result, stopped }: Solved, cruise: Job): AllLogsContent {

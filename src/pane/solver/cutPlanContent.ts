@@ -4,7 +4,7 @@ import { figure } from "../figures";
 import { answerOf, gapOf, moreIn, saidNamed } from "./sayCutList";
 import type { CutListJob, CutListResult, TreesResult } from "./jobs";
 import type { SolverOrders } from "./readOrders";
-import type { Solved } from "./solverDesk";
+import type { Solved } from "./solving";
 
 /** What the sheet Cut plan holds of an answer, and of the one about standing trees where there is one. */
 export function cutPlanContent(solved: Solved, trees: Solved | undefined, list: SolverOrders["list"]): CutPlanContent {

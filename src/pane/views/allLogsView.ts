@@ -15,7 +15,7 @@ import { allLogsContent } from "../solver/allLogsContent";
 import { allLogsFigures, isPlanned } from "../solver/allLogsFigures";
 import type { AllLogsResult } from "../solver/jobs";
 import type { SolverOrders } from "../solver/readOrders";
-import type { Solved } from "../solver/solverDesk";
+import type { Solved } from "../solver/solving";
 import { cautionOn } from "./cautionOn";
 import { staleNote } from "./staleNote";
 

@@ -14,7 +14,7 @@ import type { CutListResult } from "../solver/jobs";
 import { cutPlanContent } from "../solver/cutPlanContent";
 import type { SolverOrders } from "../solver/readOrders";
 import { answerOf, gapOf, moreIn, saidNamed } from "../solver/sayCutList";
-import type { Solved } from "../solver/solverDesk";
+import type { Solved } from "../solver/solving";
 import { cautionOn } from "./cautionOn";
 import { staleNote } from "./staleNote";
 import { treesAnswer } from "./treesAnswer";

@@ -3,7 +3,7 @@ import { formats } from "../formats";
 import type { SheetPlan } from "../plan";
 import { CUT_LIST, named, wanted } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { asked, cautionLine, across, down, sheetPlan, title } from "./sheetParts";
+import { asked, cautionLine, down, sheetPlan, title } from "./sheetParts";
 
 export const CUT_LIST_SHEET = "Cut list";
 const HEADINGS = 10;
@@ -26,7 +26,7 @@ export function cutListSheet({ cutList }: WorkbookContent): SheetPlan {
       title(CUT_LIST_SHEET),
       down("A2", "Computed", [
         {
-          formula: `=SUM(${column(CUT_LIST, wanted.count)})&" pieces, "&TEXT(SUM(${column(CUT_LIST, wanted.boardFeet)}),"#,##0")&" board feet"`,
+          formula: `=SUM(${column(CUT_LIST, wanted.count)})&" pieces, "&FIXED(SUM(${column(CUT_LIST, wanted.boardFeet)}),0)&" board feet"`,
         },
       ]),
       down("A3", "Note", [cautionLine("Ungraded lumber"), cautionLine("Sawing")]),
@@ -34,7 +34,8 @@ export function cutListSheet({ cutList }: WorkbookContent): SheetPlan {
         "Sizes as they come off the saw, rough and green. Logs come from the sheet Logs, those marked Sell left out; kerf and mill as on Setup and Sawing.",
         "The pane, view Cut list, finds which logs or how many of your trees give the pieces, and writes the plan to a sheet of its own.",
       ]),
-      across("A8", "Computed", ["Spare pieces, percent", null, null, "Goal"]),
+      down("A8", "Computed", ["Spare pieces, percent"]),
+      down("D8", "Computed", ["Goal"]),
       down("B8", "Input", [10], formats.whole),
       down("E8", "Input", [CUT_GOALS[0]]),
     ],
