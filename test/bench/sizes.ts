@@ -14,7 +14,7 @@ export function sizes(): readonly string[] {
   const forPlanner = readdirSync(dist).filter((file) => /^pane-(solver|.*highs).*\.js$|\.wasm$/.test(file));
   const forCopies = files.filter((file) => /hucre|portable/i.test(file));
   const forViews = files.filter((file) =>
-    /pasteView|pointsView|papaparse|readGeoFile|togeojson|polygon|pure-rand/.test(file),
+    /pasteView|pointsView|cutListView|allLogsView|papaparse|readGeoFile|togeojson|polygon|pure-rand/.test(file),
   );
   const later = new Set([...forCopies, ...forViews, ...forPlanner]);
   const pane = files.filter((file) => !later.has(file));
@@ -22,7 +22,7 @@ export function sizes(): readonly string[] {
     `| functions.js, gzipped | ${kilobytes(gzipped(["functions.js"]))} | 60 kB |`,
     `| task pane before the first chart, gzipped | ${kilobytes(gzipped(pane.filter((file) => file.startsWith("taskpane"))))} | |`,
     `| task pane with its charts, gzipped | ${kilobytes(gzipped(pane))} | 250 kB |`,
-    `| what laying out points, pasting and files of outlines load besides, gzipped | ${kilobytes(gzipped(forViews))} | |`,
+    `| what laying out points, pasting, files of outlines and the views of the planner load besides, gzipped | ${kilobytes(gzipped(forViews))} | |`,
     `| what planning a cut list loads besides, gzipped | ${kilobytes(gzipped(forPlanner))} | |`,
     `| what making a copy loads besides, gzipped | ${kilobytes(gzipped(forCopies))} | |`,
   ];

@@ -30,6 +30,8 @@ const ASKED_FOR = [
   "measureView.ts",
   "speciesView.ts",
   "speciesSearch.ts",
+  "cutListView.ts",
+  "allLogsView.ts",
   "portableCopy.ts",
   "fieldTallyFile.ts",
   "oneSheetFile.ts",

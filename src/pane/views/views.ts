@@ -1,10 +1,8 @@
 import type { TemplateResult } from "lit";
 import type { Pane } from "../pane";
-import { allLogsView } from "./allLogsView";
 import { boardsView } from "./boardsView";
 import { checkView } from "./checkView";
 import { compareView } from "./compareView";
-import { cutListView } from "./cutListView";
 import { homeView } from "./homeView";
 import { lazyView } from "./lazyView";
 import { logsView } from "./logsView";
@@ -31,8 +29,8 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   logs: logsView,
   rules: rulesView,
   saw: sawView,
-  cutList: cutListView,
-  allLogs: allLogsView,
+  cutList: lazyView(async () => (await import("./cutListView")).cutListView),
+  allLogs: lazyView(async () => (await import("./allLogsView")).allLogsView),
   boards: boardsView,
   compare: compareView,
   share: shareView,
