@@ -1,6 +1,7 @@
 import "../support/customFunctions";
 import { buckingRatios } from "./bucking";
 import { functionsFile } from "./functionsFile";
+import { cutListLines } from "./cutList";
 import { logScaleRatios } from "./logScale";
 import { pageRatios } from "./page";
 import { printed } from "./ratio";
@@ -26,6 +27,9 @@ for (const measure of [
 ]) {
   for (const one of await measure()) console.log(printed(one));
 }
+
+console.log("\n| Cut list | Ours | Aim, or less |\n| --- | ---: | ---: |");
+for (const line of cutListLines()) console.log(line);
 
 console.log("\n| What is loaded | Size | Aim, or less |\n| --- | ---: | ---: |");
 for (const line of [...sizes(), ...(await functionsFile())]) console.log(line);

@@ -1,4 +1,6 @@
 import { patternFrom, millFrom } from "./readMill";
+import { Problem } from "../../core/basis/problem";
+import { scalingLength } from "../../core/log/scalingLength";
 import type { WorkbookHost } from "../../workbook/host";
 import { CUT_GOALS } from "../../workbook/sheets/cutList";
 import {
@@ -55,7 +57,7 @@ export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOr
     : ([0, ""] as const);
   const kerf = positive(settings[named.kerf]);
   const limits = millFrom(mill.rows);
-  const measured = logs.rows.flatMap(logOf);
+  const measured = logs.rows.flatMap((row) => logOf(row, job.scale));
   const pieces = list.flatMap((row) => pieceOf(row, spares));
   const common = { pieces, kerf: kerf ?? 0, mill: limits };
   const lacking =
@@ -99,13 +101,24 @@ export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOr
   };
 }
 
-function logOf(row: TableRow): readonly { readonly log: LogToSaw; readonly sold: boolean }[] {
+function logOf(row: TableRow, scale: Job["scale"]): readonly { readonly log: LogToSaw; readonly sold: boolean }[] {
   const smallEnd = positive(row[log.smallEnd]);
   const largeEnd = positive(row[log.largeEnd]);
-  const length = positive(row[log.scalingLength]) ?? positive(row[log.length]);
-  if (smallEnd === null || largeEnd === null || length === null || largeEnd < smallEnd) return [];
+  const length = positive(row[log.scalingLength]) ?? scaledLength(positive(row[log.length]), scale);
+  if (smallEnd === null || largeEnd === null || !length || largeEnd < smallEnd) return [];
   const sold = text(row[log.use]).toLowerCase() === "sell";
   return [{ log: { name: text(row[log.log]), smallEnd, largeEnd, length }, sold }];
+}
+
+/** As the sheet has it, where the sheet has not calculated yet; null where a log is too short to be scaled. */
+function scaledLength(length: number | null, { trim, lengthStep }: Job["scale"]): number | null {
+  if (length === null) return null;
+  try {
+    return scalingLength(length, trim, lengthStep);
+  } catch (problem) {
+    if (problem instanceof Problem) return null;
+    throw problem;
+  }
 }
 
 function pieceOf(row: TableRow, spares: number): readonly PieceWanted[] {

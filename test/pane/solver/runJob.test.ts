@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import { demoContent, demoWorkbook } from "../../../src/demo/demoWorkbook";
+import { readJob } from "../../../src/pane/job/readJob";
+import { allLogsFigures } from "../../../src/pane/solver/allLogsFigures";
+import { cutPlanContent } from "../../../src/pane/solver/cutPlanContent";
+import type { AllLogsResult, CutListResult } from "../../../src/pane/solver/jobs";
+import { readOrders, type SolverOrders } from "../../../src/pane/solver/readOrders";
+import { runJob } from "../../../src/pane/solver/runJob";
+import { answerOf, gapOf, moreIn } from "../../../src/pane/solver/sayCutList";
+import { cutPlanSheet } from "../../../src/workbook/sheets/cutPlan";
+import { log } from "../../../src/workbook/tables";
+import { cruiseCalculation } from "../../support/cruiseCalculation";
+import { finished, newProgram } from "../../support/cutLists";
+import { memoryHost } from "../../support/memoryHost";
+
+async function demo() {
+  const host = memoryHost(cruiseCalculation);
+  await host.lay(demoWorkbook());
+  const job = await readJob(host);
+  if (!job) throw new Error("The demo has no cruise.");
+  const orders = (await readOrders(host, job)) as SolverOrders;
+  return { job, orders };
+}
+
+const run = async (order: SolverOrders["cutList" | "allLogs" | "trees"]) => {
+  if (typeof order === "string") throw new Error(order);
+  return finished(await runJob(order, () => Promise.resolve(newProgram)));
+};
+
+describe("the planner's jobs", () => {
+  it("are read from the sheets: logs that are not sold, pieces with the spare ones, trees that may be felled", async () => {
+    const { orders } = await demo();
+    expect(orders.list).toMatchObject({ lines: 8, pieces: 97, spares: 10 });
+    expect(orders.list.boardFeet).toBeCloseTo(933.33, 2);
+    const { cutList, trees, allLogs } = orders;
+    if (typeof cutList === "string" || typeof trees === "string" || typeof allLogs === "string") throw new Error();
+    expect(cutList.logs).toHaveLength(demoContent.logs.filter((row) => row[log.use] === "Saw").length);
+    expect(cutList.pieces.map(({ count }) => count)).toEqual([1, 4, 13, 22, 7, 22, 26, 11]); // 10 % more, rounded
+    expect(allLogs.logs).toHaveLength(10);
+    expect(trees.plots).toBe(14);
+    expect(trees.trees.length).toBeLessThan(132);
+  });
+
+  it("tell what is had, what is missing, and which further logs would give it", async () => {
+    const { orders } = await demo();
+    const result = (await run(orders.cutList)) as CutListResult;
+    expect(result.missing.map(({ name }) => name)).toContain("Ridge beam");
+    expect(result.boardFeet).toBeLessThanOrEqual(result.atMost);
+    expect(result.gap).toBeLessThan(5);
+    expect(answerOf(result)).toMatch(/^[\d,]+ of 1,\d\d\d bf, from 7 logs\.$/);
+    expect(gapOf(result)).toMatch(
+      /^No choice of these logs gives more than [\d,]+ bf of it: within [\d.]+ % of the best/,
+    );
+    expect(moreIn(result).at(-1)).toMatch(
+      /^For 1 of Ridge beam: 1 log of 10 in at the small end, 30 ft long\. Your mill cannot take such a log: too long by 14 ft\.$/,
+    );
+    const content = cutPlanContent({ job: orders.cutList as never, result, stopped: false }, undefined, orders.list);
+    const sheet = cutPlanSheet(content);
+    const formulas = sheet.blocks
+      .flatMap(({ cells }) => cells.flat())
+      .filter((cell) => typeof cell === "object" && cell);
+    expect(formulas).toHaveLength(1); // the one that says when the inputs have changed
+  }, 60_000);
+
+  it("reckon the overrun from the plans and the logs' own scale", async () => {
+    const { job, orders } = await demo();
+    const result = (await run(orders.allLogs)) as AllLogsResult;
+    const figures = allLogsFigures(result, job);
+    expect(figures.planned).toBe(10);
+    expect(figures.boards + figures.sawdust + figures.slabs).toBeCloseTo(figures.wood, 6);
+    for (const { scale, overrun } of figures.rules) expect(scale * (1 + overrun / 100)).toBeCloseTo(figures.boards, 6);
+    const doyle = figures.rules.find(({ title }) => title === "Doyle");
+    expect(doyle?.scale).toBe(871); // as the sheet Logs has it
+  });
+
+  it("say why a log has no plan", async () => {
+    const { orders } = await demo();
+    if (typeof orders.allLogs === "string") throw new Error();
+    const thick = { name: "T", smallEnd: 30, largeEnd: 32, length: 12 };
+    const result = (await run({ ...orders.allLogs, logs: [thick] })) as AllLogsResult;
+    expect(result.logs[0]).toMatchObject({ why: "Too thick by 6 in." });
+  });
+});
