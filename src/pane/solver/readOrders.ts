@@ -2,7 +2,7 @@ import { patternFrom, millFrom } from "./readMill";
 import { Problem } from "../../core/basis/problem";
 import { scalingLength } from "../../core/log/scalingLength";
 import type { WorkbookHost } from "../../workbook/host";
-import { CUT_GOALS } from "../../workbook/sheets/cutList";
+import { CUT_GOALS } from "../../workbook/sheets/cutListCells";
 import {
   board,
   BOARD_SIZES,

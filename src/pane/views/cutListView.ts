@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
-import { CUT_LIST_SHEET } from "../../workbook/sheets/cutList";
+import { CUT_LIST_SHEET } from "../../workbook/sheets/cutListCells";
 import { cutPlanSheet } from "../../workbook/sheets/cutPlan";
 import { actionButton } from "../components/actionButton";
 import { dataTable } from "../components/dataTable";

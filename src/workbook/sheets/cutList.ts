@@ -3,13 +3,10 @@ import { formats } from "../formats";
 import type { SheetPlan } from "../plan";
 import { CUT_LIST, named, wanted } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
+import { CUT_GOALS, CUT_LIST_SHEET } from "./cutListCells";
 import { asked, cautionLine, down, sheetPlan, title } from "./sheetParts";
 
-export const CUT_LIST_SHEET = "Cut list";
 const HEADINGS = 10;
-
-/** What a choice of logs goes by when the whole list can be had; also the texts of its menu. */
-export const CUT_GOALS = ["Least wood", "Fewest logs"] as const;
 
 /** The pieces of a building; which logs or trees give them is found in the pane and written to a sheet of its own. */
 export function cutListSheet({ cutList }: WorkbookContent): SheetPlan {
