@@ -25,7 +25,7 @@ export function productLines({ lines, lacking }: ProductAnswers) {
 
 function shown({ name, unit, volume, value }: ProductLine): readonly EstimateLine[] {
   if (!volume) return [];
-  const worth = value && value.value > 0 ? `, $${figure(value.value)}` : "";
+  const worth = value && value.value > 0 ? `, $${figure(value.value)} an acre` : "";
   return [{ title: `${name}${worth}`, unit: unitsInWords[unit] ?? unit, estimated: volume }];
 }
 
