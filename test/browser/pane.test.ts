@@ -47,6 +47,7 @@ async function open({ book = "practice", theme = "light", width = 320 }: Looks =
 async function show(page: Page, view: ViewName): Promise<void> {
   await page.evaluate((name) => window.harness.pane.show(name), view);
   await page.waitForFunction((title) => document.querySelector("h1")?.textContent === title, titleOf(view));
+  await page.waitForFunction(() => !document.querySelector(".view .waiting"));
   if (view === "tally" && (await page.locator("#tally-line").count()) > 0)
     await page.fill("#tally-line", "ro 143 2.5 x2 /by the fence");
   if (view === "logs" && (await page.locator("#logs-line").count()) > 0)

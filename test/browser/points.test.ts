@@ -4,6 +4,8 @@ import { openPage, type OpenPage } from "./support/page";
 import { PaneOnPage } from "./support/pane";
 import { read } from "./support/sheet";
 
+const near = (value: unknown) => expect.closeTo(Number(value), 1) as unknown;
+
 /** The second step of the job on the real page: an outline, the points, what is taken along, and the tally as text. */
 let open: OpenPage;
 let pane: PaneOnPage;
@@ -20,7 +22,7 @@ it("shows the demo's points on its outline, and writes its trees as CSV text", a
   expect(words).toMatch(/Do not move a point because it looks poor/);
   await pane.go("Share");
   await pane.field(/Leave out names/).uncheck();
-  await pane.button(/Show the trees as CSV text/).click();
+  await pane.button(/Show the text of the trees/).click();
   const text = await pane.field(/132 rows, units in the names/).inputValue();
   expect(text.split("\n").slice(0, 2)).toEqual([
     "stand,plot,species,dbh_in,logs_16ft,height_ft,count,take,cull_pct,note",
@@ -48,9 +50,7 @@ it("lays points on a pasted outline into a cruise of one's own, the same as the 
   const headings = (await read(open.page, "Points!A7:C7"))[0];
   expect(headings).toEqual(["Plot", "East ft", "North ft"]);
   const grid = await read(open.page, "Outline!F9:H17");
-  expect(points).toEqual(
-    grid.map(([point, east, north]) => [point, expect.closeTo(Number(east), 1), expect.closeTo(Number(north), 1)]),
-  );
+  expect(points).toEqual(grid.map(([point, east, north]) => [point, near(east), near(north)]));
   expect((await read(open.page, "Outline!B8"))[0]?.[0]).toBeCloseTo(10, 6);
 
   const walk = await read(open.page, "Point list!B10:I11");

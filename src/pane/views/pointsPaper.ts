@@ -101,10 +101,10 @@ const fieldTally = (pane: Pane, job: Job, model: PointsModel) =>
         label: "Go to Field tally",
         onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet: FIELD_TALLY, at: "A1" })),
       })}
-      ${actionButton({ label: "Make it anew", name: "Make the field tally anew", onPress: () => void layFieldTally(pane, job) })}
+      ${actionButton({ label: "Make it anew", name: "Make it anew: the field tally", onPress: () => void layFieldTally(pane, job) })}
       ${actionButton({
         label: "As its own workbook",
-        name: "Field tally as a workbook of its own",
+        name: "As its own workbook: the field tally",
         onPress: () => void tallyOfItsOwn(pane, job, model),
       })}
     </div>`;

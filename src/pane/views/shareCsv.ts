@@ -22,8 +22,8 @@ export function shareCsv(pane: Pane, job: Job) {
       onChoose: (id) => pane.set({ csv: { what: id === "points" ? "points" : "trees", text: "", rows: 0 } }),
     })}
     <div class="actions">
-      ${actionButton({ label: "Show the text", name: `Show the ${what} as CSV text`, onPress: () => void showCsv(pane, job, csv.what) })}
-      ${actionButton({ label: "As a workbook", name: `The ${what} as a workbook of one sheet`, onPress: () => void csvWorkbook(pane, job, csv.what) })}
+      ${actionButton({ label: "Show the text", name: `Show the text of the ${what}`, onPress: () => void showCsv(pane, job, csv.what) })}
+      ${actionButton({ label: "As a workbook", name: `As a workbook of one sheet: the ${what}`, onPress: () => void csvWorkbook(pane, job, csv.what) })}
     </div>
     ${
       csv.text === ""
