@@ -26,6 +26,7 @@ export const tree = {
   take: "Take",
   cull: "Cull pct",
   note: "Note",
+  distance: "Distance ft",
   road: "Volume by",
   formClass: "Form class",
   volume: "Volume bf",
@@ -68,6 +69,7 @@ export const plot = {
   anyPoint: "Counted point",
   tallyArea: "Tallied ft2 per ac",
   basalArea: "Basal area ft2 per ac",
+  accepted: "Accepted because",
 } as const;
 
 /** Corners of the tract. */
@@ -300,6 +302,9 @@ export const out = {
   stock: "Out_Stock",
   species: "Out_Species",
   plots: "Out_Plots",
+  plotChecks: "Out_Plot_Checks",
+  treeChecks: "Out_Tree_Checks",
+  checks: "Out_Checks",
   grid: "Out_Grid",
   cut: "Out_Cut",
   cutDensity: "Out_Cut_Density",

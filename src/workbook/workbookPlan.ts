@@ -3,6 +3,7 @@ import { BOARDS_SHEET, boardsSheet } from "./sheets/boards";
 import { buckingSheet } from "./sheets/bucking";
 import { BUCKING } from "./sheets/buckingCells";
 import { cardSheet } from "./sheets/card";
+import { CHECKS, checksSheet } from "./sheets/checks";
 import { COMPARE, compareSheet } from "./sheets/compare";
 import { FIELD_TALLY, fieldTallySheet } from "./sheets/fieldTally";
 import { CARD_SHEET } from "./sheets/logCells";
@@ -56,6 +57,7 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [BOARDS_SHEET, "Boards that were sawn, and their tally"],
   [PRICES_SHEET, "Prices and costs, with their sources"],
   [COMPARE, "Sell standing, sell logs or saw at home"],
+  [CHECKS, "All that looks odd, and what was kept with its reason"],
   [SOURCES, "Where the methods come from, and what to beware of"],
 ];
 
@@ -86,6 +88,7 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   boardsSheet(content),
   pricesSheet(content),
   compareSheet(),
+  checksSheet(),
   sourcesSheet(),
 ];
 

@@ -1,6 +1,7 @@
 import { chosen } from "../../src/core/basis/choices";
 import { inches, percent } from "../../src/core/basis/units";
 import { byTotalHeight } from "../../src/core/cruise/checkHeight";
+import { checkPlots } from "../../src/core/cruise/checkPlots";
 import { checkTree } from "../../src/core/cruise/checkTree";
 import { NameList } from "../../src/core/cruise/nameList";
 import { logRules } from "../../src/core/log/rules";
@@ -125,8 +126,20 @@ const counted = (row: TableRow, book: MemoryBook) =>
   row[plot.visited] === "Yes" || row[plot.none] === "Yes" || tallied(row, book) > 0;
 
 function plotCheck(row: TableRow, book: MemoryBook): string {
-  if (tallied(row, book) > 0 || row[plot.none] === "Yes" || row[plot.visited] === "No") return "";
-  return "No trees and not marked: is it empty, or not visited yet?";
+  const text = (of: TableRow, heading: string) => (of[heading] == null ? undefined : String(of[heading]));
+  const plots = rowsOf(book, PLOTS);
+  const marks = plots.map((of) => ({
+    name: text(of, plot.plot),
+    visited: of[plot.visited] == null ? undefined : of[plot.visited] === "Yes",
+    empty: of[plot.none] === "Yes",
+  }));
+  const trees = rowsOf(book, TREES).map((of) => ({
+    plot: text(of, tree.plot),
+    species: text(of, tree.species),
+    dbh: Number(of[tree.dbh]) || undefined,
+    logs: Number(of[tree.logs]) || undefined,
+  }));
+  return checkPlots(marks, trees)[plots.findIndex((of) => of[plot.plot] === row[plot.plot])] ?? "";
 }
 
 function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[] | undefined {

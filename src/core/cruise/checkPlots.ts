@@ -23,8 +23,8 @@ const FEWEST_ALIKE = 3;
 /**
  * The first thing that looks wrong with each plot of a list, in one plain sentence; "" when nothing does.
  *
- * A plot that nobody has marked is no mistake while the cruise goes on: it is asked about once a later one of the list
- * has been done. A big tree may rightly be tallied from two points, so plots are alike only when all their trees are.
+ * A plot that nobody has marked is no mistake while the cruise goes on: it is asked about once something was said of a
+ * later one of the list. A big tree may rightly be tallied from two points, so plots are alike only when all their trees are.
  */
 export function checkPlots(plots: readonly ListedPlot[], trees: readonly PlotTree[]): readonly string[] {
   const treesOf = new NameList();
@@ -34,9 +34,9 @@ export function checkPlots(plots: readonly ListedPlot[], trees: readonly PlotTre
     (tallied[treesOf.add(tree.plot)] ??= []).push(tree);
   }
   const on = ({ name }: ListedPlot) => tallied[treesOf.placeOf(name ?? "") ?? -1] ?? [];
-  const isDone = (plot: ListedPlot) =>
-    plot.name !== undefined && (plot.visited === true || plot.empty || on(plot).length > 0);
-  const lastDone = plots.reduce((last, plot, place) => (isDone(plot) ? place : last), -1);
+  const isSaid = (plot: ListedPlot) =>
+    plot.name !== undefined && (plot.visited !== undefined || plot.empty || on(plot).length > 0);
+  const lastSaid = plots.reduce((last, plot, place) => (isSaid(plot) ? place : last), -1);
 
   const listed = new NameList();
   const times = plots.map(({ name }) => (name === undefined ? -1 : listed.add(name)));
@@ -47,7 +47,7 @@ export function checkPlots(plots: readonly ListedPlot[], trees: readonly PlotTre
     const { name } = plot;
     if (name === undefined) return "";
     const here = on(plot);
-    const marked = checkMarks(plot, here.length, place < lastDone);
+    const marked = checkMarks(plot, here.length, place < lastSaid);
     if (listedTwice(place)) return "This plot is listed twice.";
     if (marked !== "") return marked;
     if (here.length < FEWEST_ALIKE) return "";
@@ -61,11 +61,11 @@ export function checkPlots(plots: readonly ListedPlot[], trees: readonly PlotTre
   });
 }
 
-function checkMarks({ visited, empty }: ListedPlot, trees: number, laterDone: boolean): string {
+function checkMarks({ visited, empty }: ListedPlot, trees: number, laterSaid: boolean): string {
   if (trees > 0) return empty ? "Marked as having no trees, but trees are tallied on it." : "";
   if (empty) return "";
   if (visited === true) return "No trees tallied: put Yes under Trees none if it is empty.";
-  if (visited === undefined && laterDone) return "No trees and not marked: is it empty, or not visited yet?";
+  if (visited === undefined && laterSaid) return "No trees and not marked: is it empty, or not visited yet?";
   return "";
 }
 

@@ -7,13 +7,16 @@ import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
 import { sizes } from "./designArguments";
 import { plotDesignColumns } from "./plotDesignColumns";
+import { rowCheck, rowChecks } from "./rowChecks";
 import { asked, down, heading, sheetPlan, title, yesOrNo } from "./sheetParts";
 
 export const POINTS = "Points";
 const TABLE_AT = "A7";
 /** Right of the table and a column kept free, in letters as formulas write them. */
-const ANSWER_AT = "AC7";
+const ANSWER_AT = "AD7";
 const ANSWER_COLUMNS = 5;
+/** Right of the answer and one more column. */
+const CHECKS_AT = beside(ANSWER_AT, 0, ANSWER_COLUMNS + 1);
 /** Basal area and volume per acre in the table of plots, counted from 1. */
 const AREA_COLUMN = 4;
 const VOLUME_COLUMN = 5;
@@ -30,7 +33,7 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
     frozenRows: 7,
     landscape: true,
     printTitleRow: 7,
-    widths: [...plotColumns.map(({ width }) => width), 3, 12, 12, 14, 14, 16],
+    widths: [...plotColumns.map(({ width }) => width), 3, 12, 12, 14, 14, 16, 3, 52],
     blocks: [
       title("Points"),
       down("A2", "Note", [
@@ -39,6 +42,7 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
         "Do not move a plot because it looks poor. A plot whose center lies outside the tract is no plot: put Yes under Outside. What else differs from plot to plot stands right of Check.",
       ]),
       heading(beside(ANSWER_AT, -1, 0), "Per plot", 5),
+      heading(beside(CHECKS_AT, -1, 0), "Checks of each row", 1),
     ],
     tables: [{ name: PLOTS, at: TABLE_AT, columns: plotColumns, rows: plots }],
     spills: [
@@ -60,13 +64,17 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
         columns: ANSWER_COLUMNS,
         formats: [formats.general, formats.whole, formats.whole, formats.tenth, formats.volume],
       },
+      rowChecks(out.plotChecks, CHECKS_AT, "CHECKPLOTS", [
+        ...[tree.plot, tree.species, tree.dbh, tree.logs].map((heading) => column(TREES, heading)),
+        ...[plot.plot, plot.visited, plot.none].map((heading) => column(PLOTS, heading)),
+      ]),
     ],
   });
 }
 
 const here = (heading: string) => thisRow(PLOTS, heading);
-const numbers = `$AC$8:$AC$${LAST_ROW}`;
-const answers = `$AC$8:$AG$${LAST_ROW}`;
+const numbers = `$AD$8:$AD$${LAST_ROW}`;
+const answers = `$AD$8:$AH$${LAST_ROW}`;
 /** What the answer beside the table says of a plot that counts; blank for any other. */
 const said = (place: number) =>
   `=IF(${here(plot.counted)}="","",IFERROR(INDEX(${answers},MATCH(${here(plot.counted)},${numbers},0),${place}),""))`;
@@ -101,11 +109,11 @@ const plotColumns: readonly ColumnPlan[] = [
   { heading: plot.check, width: 52, formula: plotCheck() },
   ...plotDesignColumns,
   { heading: plot.tallyArea, width: 15, format: formats.tenth, formula: said(AREA_COLUMN) },
+  { heading: plot.accepted, width: 24 },
 ];
 
-/** The first thing that looks wrong with a plot, in plain words. */
+/** The first thing that looks wrong with a plot, in plain words: how it is drawn, then how it was tallied and marked. */
 function plotCheck(): string {
-  const none = `${here(plot.none)}="Yes"`;
   const trees = `${here(plot.tallied)}`;
   const cases: readonly (readonly [test: string, sentence: string])[] = [
     [`${here(plot.plot)}=""`, ""],
@@ -122,13 +130,8 @@ function plotCheck(): string {
       `AND(${named.method}="All",${here(plot.size)}="",COUNTA(${column(PLOTS, plot.plot)})>1)`,
       "Every tree is tallied in parts: give this part its acres under Own size.",
     ],
-    [`COUNTIF(${column(PLOTS, plot.plot)},${here(plot.plot)})>1`, "This plot is listed twice."],
-    [`AND(${trees}>0,${none})`, "Marked as having no trees, but trees are tallied on it."],
-    [`AND(${trees}=0,${none})`, ""],
-    [`AND(${trees}=0,${here(plot.visited)}="Yes")`, "No trees tallied: put Yes under Trees none if it is empty."],
-    [`AND(${trees}=0,${here(plot.visited)}="")`, "No trees and not marked: is it empty, or not visited yet?"],
   ];
-  return `=${cases.reduceRight((otherwise, [test, sentence]) => `IF(${test},"${sentence}",${otherwise})`, '""')}`;
+  return `=${cases.reduceRight((otherwise, [test, sentence]) => `IF(${test},"${sentence}",${otherwise})`, rowCheck(CHECKS_AT))}`;
 }
 
 /** Columns that are typed and not computed. */

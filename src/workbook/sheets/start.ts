@@ -66,14 +66,23 @@ export function startSheet(sheets: readonly (readonly [name: string, purpose: st
 const filled = (table: string, heading: string) => `(LEN(${column(table, heading)})>0)`;
 const count = (table: string, heading: string): Formula => ({ formula: `=SUMPRODUCT(${filled(table, heading)}*1)` });
 
-/** Open checks by table. A tree that was accepted with a reason is not open. */
+/** What was accepted with a reason is not open. */
+const open = (table: string, check: string, accepted: string): Formula => ({
+  formula: `=SUMPRODUCT(${filled(table, check)}*(1-${filled(table, accepted)}))`,
+});
+
+/** Open checks by table. */
 const checks: readonly { readonly what: string; readonly open: Formula; readonly where: string }[] = [
   {
     what: "Trees",
-    open: { formula: `=SUMPRODUCT(${filled(TREES, tree.check)}*(1-${filled(TREES, tree.accepted)}))` },
+    open: open(TREES, tree.check, tree.accepted),
     where: "Column Check of the sheet Trees, without those accepted",
   },
-  { what: "Points", open: count(PLOTS, plot.check), where: "Column Check of the sheet Points" },
+  {
+    what: "Points",
+    open: open(PLOTS, plot.check, plot.accepted),
+    where: "Column Check of the sheet Points, without those accepted",
+  },
   { what: "Logs", open: count(LOGS, log.check), where: "Column Check of the sheet Logs" },
   { what: "Boards", open: count(BOARDS, sawn.check), where: "Column Check of the sheet Boards" },
   { what: "Prices", open: count(PRICES, price.check), where: "Column Check of the sheet Prices" },

@@ -6,6 +6,7 @@ import type { WorkbookContent } from "../workbookContent";
 import { byLocalTable, localWood } from "./localVolumeCells";
 import { treesPerAcreHere } from "./designArguments";
 import { plotNumbers } from "./points";
+import { rowCheck } from "./rowChecks";
 import { boardList } from "./sawing";
 import { speciesCodes } from "./setup";
 import { asked, quoted, yesOrNo } from "./sheetParts";
@@ -43,7 +44,7 @@ const unmeasured = `OR(${here(tree.dbh)}="",${here(tree.logs)}="")`;
 const sound = `(1-${here(tree.cull)}/100)`;
 
 /** One row for a tree: what is typed, then what is computed of it. */
-export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
+export const treeColumns = (content: WorkbookContent, checksAt: string): readonly ColumnPlan[] => [
   {
     heading: tree.plot,
     width: 8,
@@ -96,6 +97,12 @@ export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => 
     rule: asked(0, 100, "Percent, 15 for 15 percent."),
   },
   { heading: tree.note, width: 22 },
+  {
+    heading: tree.distance,
+    width: 12,
+    format: formats.tenth,
+    rule: asked(1, 300, "Level feet from the middle of the point, where a tree was taped; blank for the others."),
+  },
   { heading: tree.road, width: 20, formula: roadTaken },
   {
     heading: tree.formClass,
@@ -154,17 +161,25 @@ export const treeColumns = (content: WorkbookContent): readonly ColumnPlan[] => 
   {
     heading: tree.check,
     width: 44,
-    formula: `=TRIM(${call(
-      "CHECKTREES",
-      here(tree.plot),
-      here(tree.species),
-      here(tree.dbh),
-      here(tree.logs),
-      column(PLOTS, plot.plot),
-      column(SPECIES, species.code),
-      named.minDbh,
-      named.maxDbh,
-    )}&" "&${call("CHECKHEIGHTS", here(tree.dbh), here(tree.logs), here(tree.height), named.heightMeasured)}&IF(ISERROR(${here(tree.volume)}),"${NO_VOLUME}","")&IF(OR(${noHeight},ISNUMBER(${here(tree.wood)})),"","${NO_WOOD}"))`,
+    formula: `=TRIM(${rowCheck(checksAt, call("CHECKTREES", ...alone))}&" "&${call("CHECKHEIGHTS", here(tree.dbh), here(tree.logs), here(tree.height), named.heightMeasured)}&IF(ISERROR(${here(tree.volume)}),"${NO_VOLUME}","")&IF(OR(${noHeight},ISNUMBER(${here(tree.wood)})),"","${NO_WOOD}"))`,
   },
   { heading: tree.accepted, width: 24 },
+];
+
+const judgedBy = [column(PLOTS, plot.plot), column(SPECIES, species.code), named.minDbh, named.maxDbh];
+const checked = [tree.plot, tree.species, tree.dbh, tree.logs];
+
+/** What a row is checked by, alone. */
+const alone = [...checked.map(here), ...judgedBy];
+
+/** What every row is checked by, with all rows in sight. */
+export const treeCheckArguments: readonly string[] = [
+  ...checked.map((heading) => column(TREES, heading)),
+  ...judgedBy,
+  // A tree without a volume says so itself; the others are compared all the same.
+  `IFERROR(${column(TREES, tree.volume)},"")`,
+  column(TREES, tree.distance),
+  named.method,
+  named.size,
+  named.units,
 ];

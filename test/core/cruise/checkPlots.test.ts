@@ -15,6 +15,7 @@ describe("the list of plots", () => {
       checkPlots([plot("1", true), plot("2"), plot("3"), plot("4")], [...trees("1", 12), ...trees("3", 14)]),
     ).toEqual(["", "No trees and not marked: is it empty, or not visited yet?", "", ""]);
     expect(checkPlots([plot("1"), plot("2", true, true)], [])[0]).toContain("not visited yet?");
+    expect(checkPlots([plot("1"), plot("2", false)], [])[0]).toContain("not visited yet?");
     expect(checkPlots([plot("1", false), plot("2", true, true)], [])[0]).toBe("");
   });
 
