@@ -103,7 +103,7 @@ describe("CHECKTREES over whole columns", () => {
 
   it("holds a taped distance against the limiting distance of the gauge, or against the plot", () => {
     // Reference table of basal area factor 10: 14 in, 38.5 ft. A plot of 1/10 ac has a radius of 37.2 ft.
-    const taped = (method: string, size: number, distance: number) =>
+    const taped = (method: string, size: number, distance: number): unknown =>
       checkTrees([[1]], [["ro"]], [[14]], [[2]], plots, codes, "", "", [[""]], [[distance]], method, size)[0]?.[0];
     expect(taped("Point", 10, 38.5)).toBe("");
     expect(taped("Point", 10, 38.9)).toBe(
@@ -116,7 +116,7 @@ describe("CHECKTREES over whole columns", () => {
 
   it("does so in metric units, too", () => {
     // Metric gauge of 2 m2/ha: a tree stands at most 0.5 / sqrt(2) m for each cm of its diameter, 12.83 m at 36.3 cm.
-    const taped = (distance: number) =>
+    const taped = (distance: number): unknown =>
       checkTrees(
         [[1]],
         [["ro"]],

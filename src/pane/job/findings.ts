@@ -4,24 +4,15 @@ import {
   log as logHeading,
   PLOTS,
   plot as plotHeading,
+  price as priceHeading,
+  PRICES,
   sawn as sawnHeading,
-  SPECIES,
-  species as speciesHeading,
-  tree as treeHeading,
   TREES,
 } from "../../workbook/tables";
 import type { Place } from "../../workbook/host";
-import type { TableRow } from "../../workbook/plan";
-import type { Job, SavedTree } from "./job";
-
-/** A change that would settle a finding. */
-export interface Fix {
-  readonly label: string;
-  readonly table: string;
-  /** Row to change; undefined adds a row. */
-  readonly row: number | undefined;
-  readonly changes: TableRow;
-}
+import type { Fix } from "./fix";
+import type { Job } from "./job";
+import { cellInDoubt, treeFixes } from "./treeFixes";
 
 /** Something a Check column asks to look at. */
 export interface Finding {
@@ -44,6 +35,7 @@ export const findings = (job: Job): readonly Finding[] => [
   ...ofTrees(job),
   ...ofLogs(job),
   ...ofBoards(job),
+  ...ofPrices(job),
 ];
 
 const ofTrees = (job: Job) =>
@@ -54,75 +46,39 @@ const ofTrees = (job: Job) =>
       where: saved.plot === "" ? `Tree in row ${saved.row + 1}` : `Point ${saved.plot}, tree in row ${saved.row + 1}`,
       says: saved.check,
       place: { table: TREES, row: saved.row, heading: cellInDoubt(saved.check) },
-      fixes: [...misplacedPoint(saved, job), ...newSpecies(saved, job)],
+      fixes: treeFixes(saved, job),
       // A tree without volume leaves the whole stand without one: no reason of the owner's can mend that.
       canAccept: !saved.check.includes("no volume"),
       accepted: saved.accepted,
     }));
 
-/** 143 was meant as 14.3 when a tenth of it is a diameter that the checks let pass. */
-function misplacedPoint({ row, tree, check }: SavedTree, { minDbh, maxDbh }: Job): readonly Fix[] {
-  const tenth = Number((tree.dbh / 10).toFixed(2));
-  if (!check.startsWith("DBH") || tree.dbh <= maxDbh || tenth < minDbh || tenth > maxDbh) return [];
-  return [{ label: `Use ${tenth}`, table: TREES, row, changes: { [treeHeading.dbh]: tenth } }];
-}
-
-function newSpecies({ tree, check }: SavedTree, { species }: Job): readonly Fix[] {
-  const known = species.some(({ code }) => code.toLowerCase() === tree.species.toLowerCase());
-  if (known || tree.species === "" || !check.includes("species list")) return [];
-  return [
-    {
-      label: `Add ${tree.species}`,
-      table: SPECIES,
-      row: undefined,
-      changes: { [speciesHeading.code]: tree.species, [speciesHeading.name]: tree.species },
-    },
-  ];
-}
-
-const cellInDoubt = (check: string) =>
-  check.startsWith("DBH")
-    ? treeHeading.dbh
-    : /species/i.test(check)
-      ? treeHeading.species
-      : /logs/i.test(check)
-        ? treeHeading.logs
-        : treeHeading.plot;
-
 const ofPlots = (job: Job) =>
   job.plots
     .filter(({ check }) => check !== "")
-    .map(({ row, name, check }): Finding => ({
+    .map(({ row, name, check, accepted }): Finding => ({
       id: `${PLOTS} ${row}`,
       where: `Point ${name}`,
       says: check,
       place: { table: PLOTS, row, heading: plotHeading.visited },
-      fixes: job.trees.some((saved) => saved.plot === name)
-        ? [
-            {
-              label: "It was visited",
-              table: PLOTS,
-              row,
-              changes: { [plotHeading.visited]: "Yes", [plotHeading.none]: null },
-            },
-          ]
-        : [
-            {
-              label: "It is empty",
-              table: PLOTS,
-              row,
-              changes: { [plotHeading.visited]: "Yes", [plotHeading.none]: "Yes" },
-            },
-            {
-              label: "Not visited yet",
-              table: PLOTS,
-              row,
-              changes: { [plotHeading.visited]: "No", [plotHeading.none]: null },
-            },
-          ],
-      canAccept: false,
-      accepted: "",
+      fixes: plotFixes(row, check),
+      canAccept: ENTERED_TWICE.test(check),
+      accepted,
     }));
+
+/** Only a likeness can be right as it is; a plot that is marked wrong has to be marked anew. */
+const ENTERED_TWICE = /Was .*entered/;
+
+function plotFixes(row: number, check: string): readonly Fix[] {
+  const mark = (label: string, visited: string, none: string | null): Fix => ({
+    label,
+    table: PLOTS,
+    row,
+    changes: { [plotHeading.visited]: visited, [plotHeading.none]: none },
+  });
+  if (check.startsWith("Marked as having no trees")) return [mark("It was visited", "Yes", null)];
+  if (!check.startsWith("No trees")) return [];
+  return [mark("It is empty", "Yes", "Yes"), mark("Not visited yet", "No", null)];
+}
 
 const ofLogs = (job: Job) =>
   job.logs
@@ -145,6 +101,19 @@ const ofBoards = (job: Job) =>
       where: `Board in row ${row + 1}`,
       says: check,
       place: { table: BOARDS, row, heading: sawnHeading.check },
+      fixes: [],
+      canAccept: false,
+      accepted: "",
+    }));
+
+const ofPrices = (job: Job) =>
+  job.prices
+    .filter(({ check }) => check !== "")
+    .map(({ row, product, check }): Finding => ({
+      id: `${PRICES} ${row}`,
+      where: product === "" ? `Price in row ${row + 1}` : `Price of ${product}`,
+      says: check,
+      place: { table: PRICES, row, heading: priceHeading.source },
       fixes: [],
       canAccept: false,
       accepted: "",

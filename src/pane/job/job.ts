@@ -26,6 +26,7 @@ export interface SavedPlot {
   readonly visited: boolean;
   readonly empty: boolean;
   readonly check: string;
+  readonly accepted: string;
 }
 
 export interface SavedLog {
@@ -46,6 +47,12 @@ export interface SavedBoard {
   /** The log that it came from; "" when that is not known. */
   readonly log: string;
   readonly board: BoardLine;
+  readonly check: string;
+}
+
+export interface SavedPrice {
+  readonly row: number;
+  readonly product: string;
   readonly check: string;
 }
 
@@ -74,6 +81,7 @@ export interface Job {
   readonly plots: readonly SavedPlot[];
   readonly logs: readonly SavedLog[];
   readonly boards: readonly SavedBoard[];
+  readonly prices: readonly SavedPrice[];
 }
 
 /** What a number behind the DBH means at the tally box when it does not say so itself. */

@@ -2,10 +2,10 @@ import { choiceNamed } from "../../core/basis/choices";
 import { byLogs, heightsMeasured } from "../../core/cruise/checkHeight";
 import type { WorkbookHost } from "../../workbook/host";
 import { usualSettings } from "../../workbook/settings";
-import { BOARDS, LOGS, named, PLOTS, SPECIES, TREES } from "../../workbook/tables";
+import { BOARDS, LOGS, named, PLOTS, PRICES, SPECIES, TREES } from "../../workbook/tables";
 import { number, positive, text, yes } from "./cells";
 import type { Job } from "./job";
-import { boardsOf, logsOf, plotsOf, speciesOf, treesOf } from "./readTables";
+import { boardsOf, logsOf, plotsOf, pricesOf, speciesOf, treesOf } from "./readTables";
 
 const settingNames = [
   named.stand,
@@ -35,17 +35,18 @@ const scaleNames = [
 
 /** Reads the cruise from the workbook; undefined when the workbook has none. */
 export async function readJob(host: WorkbookHost): Promise<Job | undefined> {
-  const [hasPlots, hasTrees, hasLogs, hasBoards] = await Promise.all(
-    [PLOTS, TREES, LOGS, BOARDS].map((name) => host.hasTable(name)),
+  const [hasPlots, hasTrees, hasLogs, hasBoards, hasPrices] = await Promise.all(
+    [PLOTS, TREES, LOGS, BOARDS, PRICES].map((name) => host.hasTable(name)),
   );
   if (!hasPlots && !hasTrees) return undefined;
-  const [plots, trees, species, settings, logs, boards] = await Promise.all([
+  const [plots, trees, species, settings, logs, boards, prices] = await Promise.all([
     host.readTable(PLOTS),
     host.readTable(TREES),
     host.readTable(SPECIES),
     host.readNames(hasLogs ? [...settingNames, ...scaleNames] : settingNames),
     hasLogs ? host.readTable(LOGS) : undefined,
     hasBoards ? host.readTable(BOARDS) : undefined,
+    hasPrices ? host.readTable(PRICES) : undefined,
   ]);
   return {
     stand: text(settings[named.stand]) || "Your woodlot",
@@ -74,5 +75,6 @@ export async function readJob(host: WorkbookHost): Promise<Job | undefined> {
     plots: plotsOf(plots),
     logs: logs ? logsOf(logs) : [],
     boards: boards ? boardsOf(boards) : [],
+    prices: prices ? pricesOf(prices) : [],
   };
 }

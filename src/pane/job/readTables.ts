@@ -2,13 +2,14 @@ import type { TableContent } from "../../workbook/host";
 import {
   log as logHeading,
   plot as plotHeading,
+  price as priceHeading,
   sawn as sawnHeading,
   species as speciesHeading,
   tree as treeHeading,
 } from "../../workbook/tables";
 import type { KnownSpecies } from "../tally/tallyTree";
 import { number, positive, text, yes } from "./cells";
-import type { SavedBoard, SavedLog, SavedPlot, SavedTree } from "./job";
+import type { SavedBoard, SavedLog, SavedPlot, SavedPrice, SavedTree } from "./job";
 
 /** A new table has one blank row, which is no tree. */
 export const treesOf = (table: TableContent): readonly SavedTree[] =>
@@ -41,6 +42,7 @@ export const plotsOf = (table: TableContent): readonly SavedPlot[] =>
       visited: yes(row[plotHeading.visited]) || yes(row[plotHeading.none]),
       empty: yes(row[plotHeading.none]),
       check: text(row[plotHeading.check]),
+      accepted: text(row[plotHeading.accepted]),
     }))
     .filter(({ name }) => name !== "");
 
@@ -80,6 +82,13 @@ export const boardsOf = (table: TableContent): readonly SavedBoard[] =>
       check: text(row[sawnHeading.check]),
     }))
     .filter(({ board: { thickness, width, length } }) => thickness > 0 || width > 0 || length > 0);
+
+export const pricesOf = (table: TableContent): readonly SavedPrice[] =>
+  table.rows.map((row, place) => ({
+    row: place,
+    product: text(row[priceHeading.product]),
+    check: text(row[priceHeading.check]),
+  }));
 
 export const speciesOf = (table: TableContent): readonly KnownSpecies[] =>
   table.rows

@@ -1,9 +1,10 @@
 import { html, nothing } from "lit";
-import { tree as treeHeading, TREES } from "../../workbook/tables";
+import { tree as treeHeading } from "../../workbook/tables";
 import { actionButton } from "../components/actionButton";
 import { emptyState } from "../components/emptyState";
 import { textField } from "../components/textField";
-import { findings, type Finding, type Fix } from "../job/findings";
+import { findings, type Finding } from "../job/findings";
+import type { Fix } from "../job/fix";
 import type { Pane } from "../pane";
 import type { CheckState } from "../paneState";
 
@@ -44,7 +45,8 @@ export function checkView(pane: Pane) {
         : nothing
     }
     <p class="hint">
-      The Check columns on the sheets Points, Trees and Logs read every row again whenever a cell changes.
+      Every row is read again whenever a cell changes. What you keep stays on the sheet Checks with its reason, and goes
+      into every copy.
     </p>
   `;
 }
@@ -138,7 +140,8 @@ async function apply(pane: Pane, { label, table, row, changes }: Fix): Promise<v
 async function accept(pane: Pane, { place, where }: Finding, reason: string | null): Promise<void> {
   if (!("table" in place)) return;
   const done = await pane.run("Writing to the workbook", async () => {
-    await pane.host.updateRow(TREES, place.row, { [treeHeading.accepted]: reason });
+    // Trees and points have the same heading for it.
+    await pane.host.updateRow(place.table, place.row, { [treeHeading.accepted]: reason });
     set(pane, { explaining: "", reason: "" });
     await pane.refresh();
   });

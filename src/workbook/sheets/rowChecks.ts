@@ -29,5 +29,5 @@ export const rowChecks = (name: string, at: string, check: FunctionName, args: r
 export function rowCheck(at: string, beyond = '""'): string {
   const sentences = `${fixed(beside(at, 1, 0))}:${fixed(beside(at, ROOM, 0))}`;
   const row = `ROW()-ROW(${fixed(at)})`;
-  return `IF(${row}>${ROOM},${beyond},INDEX(${sentences},${row}))`;
+  return `IF(${row}>ROWS(${sentences}),${beyond},INDEX(${sentences},${row}))`;
 }

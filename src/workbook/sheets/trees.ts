@@ -26,7 +26,7 @@ export function treesSheet(content: WorkbookContent): SheetPlan {
         "Logs lead to Volume bf, gross, by the log rule and the form class of the species. Total height leads to Wood ft3 and Green lb, by the national equations. Volume by tells which height a tree has. Harvest bf and Lumber bf take the cull off; Lumber bf is what the logs should saw out to, times Realized lumber.",
         "Check asks about a row that looks odd, by itself or beside the others; a tree that was taped has its level distance under Distance ft. Say under Accepted because why it is right, and it no longer counts as open.",
       ]),
-      heading(checksAt, "Checks of each row", 1),
+      heading(beside(checksAt, -1, 0), "Checks of each row", 1),
     ],
     widths: [...columns.map(({ width }) => width), 3, 44],
     spills: [rowChecks(out.treeChecks, checksAt, "CHECKTREES", treeCheckArguments)],

@@ -28,9 +28,13 @@ describe("what the Check columns say", () => {
     expect(odd?.fixes).toEqual([{ label: "Use 14.3", table: TREES, row: 3, changes: { [tree.dbh]: 14.3 } }]);
   });
 
-  it("offers to add a species that the list does not have", async () => {
+  it("offers the codes that a slip of the key may have hit, and to add the new one", async () => {
     const odd = (await practice()).find(({ says }) => says.includes('"rp"'));
-    expect(odd?.fixes).toEqual([
+    expect(odd?.fixes.slice(0, 2)).toEqual([
+      { label: "Use ro", table: TREES, row: 20, changes: { [tree.species]: "ro" } },
+      { label: "Use yp", table: TREES, row: 20, changes: { [tree.species]: "yp" } },
+    ]);
+    expect(odd?.fixes.slice(2)).toEqual([
       { label: "Add rp", table: SPECIES, row: undefined, changes: { [species.code]: "rp", [species.name]: "rp" } },
     ]);
   });
