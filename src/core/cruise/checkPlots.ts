@@ -30,7 +30,7 @@ export function checkPlots(plots: readonly ListedPlot[], trees: readonly PlotTre
   const treesOf = new NameList();
   const tallied: PlotTree[][] = [];
   for (const tree of trees) {
-    if (tree.plot === undefined || (tree.dbh === undefined && tree.species === undefined)) continue;
+    if (tree.plot === undefined) continue;
     (tallied[treesOf.add(tree.plot)] ??= []).push(tree);
   }
   const on = ({ name }: ListedPlot) => tallied[treesOf.placeOf(name ?? "") ?? -1] ?? [];
@@ -50,7 +50,8 @@ export function checkPlots(plots: readonly ListedPlot[], trees: readonly PlotTre
     const marked = checkMarks(plot, here.length, place < lastSaid);
     if (listedTwice(place)) return "This plot is listed twice.";
     if (marked !== "") return marked;
-    if (here.length < FEWEST_ALIKE) return "";
+    // Trees that were only counted are alike everywhere.
+    if (here.length < FEWEST_ALIKE || here.some(({ dbh }) => dbh === undefined)) return "";
     if (isTwiceOver(here)) return "Every tree of this plot is there twice. Was it entered twice?";
     const all = keysOf(here).join("\n");
     const before = likeBefore.get(all);

@@ -180,6 +180,7 @@ export const treeCheckArguments: readonly string[] = [
   `IFERROR(${column(TREES, tree.volume)},"")`,
   column(TREES, tree.distance),
   named.method,
-  named.size,
+  // Where points have sizes of their own, no one limit holds.
+  `IF(COUNT(${column(PLOTS, plot.size)})>0,"",${named.size})`,
   named.units,
 ];
