@@ -1,5 +1,3 @@
-import { readFileSync } from "node:fs";
-import { readXlsx } from "hucre/xlsx";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { demoTrees } from "../../src/demo/demoTally";
 import { openPage, type OpenPage } from "./support/page";
@@ -123,16 +121,5 @@ describe("what the evening's mistakes are called", () => {
       .poll(async () => /143 in|"rp"|Point 12 !|40 logs/.test(await pane.words()), { timeout: 60_000 })
       .toBe(false);
     opened.expectQuiet();
-  });
-
-  it("goes into the copy for the forester when it was kept, with its reason", async () => {
-    const { page } = opened;
-    await put(page, "Boards!D10", [[1]]);
-    await pane.go("Share");
-    const download = page.waitForEvent("download");
-    await pane.button("Make the copy").click();
-    const { sheets } = await readXlsx(readFileSync(await (await download).path()));
-    const checks = sheets.find(({ name }) => name === "Checks");
-    expect(JSON.stringify(checks?.rows)).toContain("Two men took both, I checked");
   });
 });
