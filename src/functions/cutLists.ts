@@ -8,7 +8,8 @@ import { answered, spilled } from "./shell/answers";
 import { boundsIn } from "./shell/measuredIn";
 import { asCells, blank, boundedNumber, names, oneNumber } from "./shell/readings";
 import { saidIn } from "./shell/saidIn";
-import { isWord, millOf } from "./shell/sawingArguments";
+import { isWord } from "./shell/listCells";
+import { millOf } from "./shell/sawingArguments";
 import { unitSystem, type UnitSystem } from "./shell/unitSystem";
 
 /**

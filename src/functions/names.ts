@@ -66,6 +66,8 @@ export const functionNames = [
   "SAWPLAN",
   "SAWYIELD",
   "SAWLAYOUT",
+  "SAWWHATIF",
+  "SAWVALUE",
   "MILLFITS",
   "LARGESTCANT",
   "HEADSETTINGS",

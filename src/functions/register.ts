@@ -18,6 +18,7 @@ import * as outline from "./outline";
 import * as plan from "./plan";
 import * as products from "./products";
 import * as sampling from "./sampling";
+import * as sawChoices from "./sawChoices";
 import * as sawing from "./sawing";
 import * as scaleSheets from "./scaleSheets";
 import * as scaling from "./scaling";
@@ -51,6 +52,7 @@ const shells = [
   scaleSheets,
   logMeasures,
   sawing,
+  sawChoices,
   millSetup,
   cutLists,
   boards,

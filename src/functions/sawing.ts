@@ -37,6 +37,17 @@ export enum SawingUnits {
 }
 
 /**
+ * How the saw planes run along the log.
+ * @customenum {string}
+ */
+export enum SawingTaper {
+  /** Parallel to the pith: the small end is raised */
+  split = "Split",
+  /** Parallel to the bark that the log lies on */
+  full = "Full",
+}
+
+/**
  * Percent of the wood under the saw that becomes board, or how many percent more boards than with another kerf.
  * @customfunction KERFRECOVERY
  * @param thickness Rough green thickness of a board, in inches.
@@ -60,15 +71,17 @@ export function kerfRecovery(thickness: any[][], kerf: any[][], compare_kerf?: a
 /**
  * The cut list that gets the most out of a log: the most dollars when the boards are priced, else the most board feet.
  * @customfunction SAWPLAN
- * @param small_end Diameter inside bark at the small end, in inches (cm).
- * @param large_end Diameter inside bark at the large end, in inches (cm).
+ * @param small_end Diameter inside bark at the small end, in inches (cm); two cells for an oval end.
+ * @param large_end Diameter inside bark at the large end, in inches (cm); two cells for an oval end.
  * @param length Log length without trim, in feet (m).
- * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
+ * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length, Product (Board, Bevel siding, Shingles) and Price per piece; six columns without one are thickness, width, length, product, price per piece, price per MBF. A width may be "random" or "4 to 12 by 2".
  * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
  * @param pattern How the log is opened: Live, Cant, Around, Quarter, or Best for whichever of them gets the most.
- * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Widest cut, Throat, Edger kerf, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Length step, Widest cut, Throat, Edger kerf, Scale step, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
+ * @param [sweep] How far the log bends out of the straight line between its ends, in inches (cm), in the plane of the first diameters. Left out: straight.
+ * @param [taper] "Split" saws parallel to the pith, "Full" parallel to the bark it lies on. Left out: Split.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
- * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed; then the flitches that are edged alike.
+ * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed; then the flitches that are edged alike. With a scale step, what the scale shows besides.
  */
 export function sawPlan(
   small_end: any[][],
@@ -78,6 +91,8 @@ export function sawPlan(
   kerf: any,
   pattern: SawingPatternName,
   mill?: any[][],
+  sweep?: any,
+  taper?: SawingTaper,
   units?: SawingUnits,
 ): any[][] {
   return answered(() => {
@@ -91,21 +106,35 @@ export function sawPlan(
       "Board feet",
       "Value $",
     ];
-    const plan = plannedOrder({ smallEnd: small_end, largeEnd: large_end, length, boards, kerf, pattern, mill, units });
-    return spilled(header, plan ? cutRows(plan, system) : [["No log yet"]]);
+    const plan = plannedOrder({
+      smallEnd: small_end,
+      largeEnd: large_end,
+      length,
+      boards,
+      kerf,
+      pattern,
+      mill,
+      sweep,
+      taper,
+      units,
+    });
+    const scale = plan?.scaleStep === undefined ? [] : ["On the scale"];
+    return spilled([...header, ...scale], plan ? cutRows(plan, system) : [["No log yet"]]);
   });
 }
 
 /**
  * What the best sawing plan gets out of a log: the shares are of its solid wood and add to 100 percent.
  * @customfunction SAWYIELD
- * @param small_end Diameter inside bark at the small end, in inches (cm).
- * @param large_end Diameter inside bark at the large end, in inches (cm).
+ * @param small_end Diameter inside bark at the small end, in inches (cm); two cells for an oval end.
+ * @param large_end Diameter inside bark at the large end, in inches (cm); two cells for an oval end.
  * @param length Log length without trim, in feet (m).
- * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
+ * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length, Product (Board, Bevel siding, Shingles) and Price per piece; six columns without one are thickness, width, length, product, price per piece, price per MBF. A width may be "random" or "4 to 12 by 2".
  * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
  * @param pattern How the log is opened: Live, Cant, Around, Quarter, or Best for whichever of them gets the most.
- * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Widest cut, Throat, Edger kerf, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Length step, Widest cut, Throat, Edger kerf, Scale step, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
+ * @param [sweep] How far the log bends out of the straight line between its ends, in inches (cm), in the plane of the first diameters. Left out: straight.
+ * @param [taper] "Split" saws parallel to the pith, "Full" parallel to the bark it lies on. Left out: Split.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
  * @returns A heading row, then pieces, board feet, value, lumber percent, sawdust percent and slab percent.
  */
@@ -117,11 +146,24 @@ export function sawYield(
   kerf: any,
   pattern: SawingPatternName,
   mill?: any[][],
+  sweep?: any,
+  taper?: SawingTaper,
   units?: SawingUnits,
 ): any[][] {
   return answered(() => {
     const header = ["Pieces", "Board feet", "Value $", "Lumber %", "Sawdust %", "Slab %"];
-    const plan = plannedOrder({ smallEnd: small_end, largeEnd: large_end, length, boards, kerf, pattern, mill, units });
+    const plan = plannedOrder({
+      smallEnd: small_end,
+      largeEnd: large_end,
+      length,
+      boards,
+      kerf,
+      pattern,
+      mill,
+      sweep,
+      taper,
+      units,
+    });
     if (!plan) return spilled(header, [[]]);
     const { pieces, boardFeet, value, lumber, sawdust, slab } = yieldOf(plan);
     return spilled(header, [[pieces, boardFeet, value, lumber, sawdust, slab]]);
@@ -131,13 +173,15 @@ export function sawYield(
 /**
  * The end view of the best sawing plan: outlines of the log's ends and of every board, point by point, for a chart.
  * @customfunction SAWLAYOUT
- * @param small_end Diameter inside bark at the small end, in inches (cm).
- * @param large_end Diameter inside bark at the large end, in inches (cm).
+ * @param small_end Diameter inside bark at the small end, in inches (cm); two cells for an oval end.
+ * @param large_end Diameter inside bark at the large end, in inches (cm); two cells for an oval end.
  * @param length Log length without trim, in feet (m).
- * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length and Price per piece.
+ * @param boards Boards to saw: a column of thickness and one of width, in inches (cm); a further last column may hold the price in $ per MBF. A heading row may name columns Length, Product (Board, Bevel siding, Shingles) and Price per piece; six columns without one are thickness, width, length, product, price per piece, price per MBF. A width may be "random" or "4 to 12 by 2".
  * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
  * @param pattern How the log is opened: Live, Cant, Around, Quarter, or Best for whichever of them gets the most.
- * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Widest cut, Throat, Edger kerf, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Largest diameter, Longest log, Shortest log, Blade above bed, Shortest board, Length step, Widest cut, Throat, Edger kerf, Scale step, in inches and feet (cm and m), Wane allowed in percent of the thickness. Left out: no limits, boards of 4 ft (1 m) and up.
+ * @param [sweep] How far the log bends out of the straight line between its ends, in inches (cm), in the plane of the first diameters. Left out: straight.
+ * @param [taper] "Split" saws parallel to the pith, "Full" parallel to the bark it lies on. Left out: Split.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
  * @returns A table of X, Y, piece and grain (quarter, rift or flat), the pith at 0, 0; #N/A parts one outline from the next.
  */
@@ -149,12 +193,25 @@ export function sawLayout(
   kerf: any,
   pattern: SawingPatternName,
   mill?: any[][],
+  sweep?: any,
+  taper?: SawingTaper,
   units?: SawingUnits,
 ): any[][] {
   return answered(() => {
     const system = unitSystem(units);
     const header = [`X ${system.diameter.name}`, `Y ${system.diameter.name}`, "Piece", "Grain"];
-    const plan = plannedOrder({ smallEnd: small_end, largeEnd: large_end, length, boards, kerf, pattern, mill, units });
+    const plan = plannedOrder({
+      smallEnd: small_end,
+      largeEnd: large_end,
+      length,
+      boards,
+      kerf,
+      pattern,
+      mill,
+      sweep,
+      taper,
+      units,
+    });
     return spilled(header, plan ? layoutRows(plan, system) : [["No log yet"]]);
   });
 }

@@ -144,6 +144,9 @@ export const sawn = {
 export const board = {
   thickness: "Thickness in",
   width: "Width in",
+  length: "Length ft",
+  product: "Product",
+  each: "Price per piece",
   price: "Price per MBF",
 } as const;
 
@@ -157,6 +160,14 @@ export const wanted = {
   boardFeet: "Board feet",
   check: "Check",
 } as const;
+/** Grades that the owner expects of his lumber, and what else he knows of a plan's worth. */
+export const GRADE_SHARES = "GradeShares";
+export const gradeShare = { grade: "Grade", share: "Share pct", price: "Price per MBF" } as const;
+export const SAW_RATES = "SawRates";
+export const sawRate = { rate: "Rate", value: "Value", unit: "Unit" } as const;
+
+/** Products that are tried beside the boards wanted. */
+export const MORE_PRODUCTS = "MoreProducts";
 
 export const mill = {
   limit: "Limit",
@@ -264,6 +275,8 @@ export const named = {
   pickedLog: "Picked_Log",
   workedFunction: "Worked_Function",
   pattern: "Saw_Pattern",
+  sweep: "Saw_Sweep",
+  taper: "Saw_Taper",
   localForm: "Local_Form",
   localUse: "Local_Use",
   localSpecies: "Local_Species",
@@ -335,6 +348,8 @@ export const out = {
   sawPlan: "Out_Saw_Plan",
   sawYield: "Out_Saw_Yield",
   sawLayout: "Out_Saw_Layout",
+  sawWhatIf: "Out_Saw_What_If",
+  sawValue: "Out_Saw_Value",
   localFit: "Out_Local_Fit",
   localTable: "Out_Local_Table",
   buckPlan: "Out_Buck_Plan",

@@ -54,13 +54,15 @@ describe("SAWPLAN", () => {
       0.3175,
       live,
       undefined,
+      undefined,
+      undefined,
       "metric" as never,
     );
     expect(metric[0]?.[2]).toBe("Head reading cm");
     expect(metric[1]?.[2]).toBeCloseTo(7.025 * 2.54, 9);
     expect(metric[2]?.[3]).toBe("2.54 x 25.4 x 2.438");
     expect(() =>
-      sawPlan([[30]], [[30]], [[5]], [[2.5, 10]], 0.25, live, [["Longest log", 4.5]], "metric" as never),
+      sawPlan([[30]], [[30]], [[5]], [[2.5, 10]], 0.25, live, [["Longest log", 4.5]], 0, undefined, "metric" as never),
     ).toThrow("Too long by 0.5 m.");
   });
 
@@ -111,8 +113,8 @@ describe("SAWPLAN", () => {
     );
     expect(() => sawPlan([[12]], [[14]], [[16]], [["5/4", 6]], 0.09, live)).toThrow("This looks like a date.");
     expect(() => sawPlan([[12]], [[14]], [[16]], [[null, null]], 0.09, live)).toThrow("Your board list is empty.");
-    expect(() => sawPlan([[12], [13]], [[14]], [[16]], boards, 0.09, live)).toThrow(
-      "Small end should be one cell here. You have 2.",
+    expect(() => sawPlan([[12], [13], [12]], [[14]], [[16]], boards, 0.09, live)).toThrow(
+      "Small end should be one cell, or two for an oval end. You have 3.",
     );
     expect(() => sawPlan([[12]], [[14]], [[16]], boards, null, live)).toThrow("Kerf needs a number in in");
   });

@@ -1,5 +1,5 @@
 import { sawLayout, sawPlan, sawYield } from "../../src/functions/sawing";
-import { scalingDiameter, scalingLength } from "../../src/functions/scaling";
+import { scalingLength } from "../../src/functions/scaling";
 import type { CellValue } from "../../src/workbook/plan";
 import { board, BOARD_SIZES, log, LOGS, mill, MILL, named, out } from "../../src/workbook/tables";
 import type { MemoryBook } from "./memoryHost";
@@ -13,10 +13,10 @@ export function sawingAnswers(book: MemoryBook): Readonly<Record<string, () => C
   const cell = (heading: string) => [[picked?.[heading] ?? null]];
   const name = (word: string) => book.names.get(word) as never;
   const order = (): Parameters<typeof sawPlan> => [
-    scalingDiameter(cell(log.smallEnd), cell(log.second), name(named.diameterRounding)),
+    [...cell(log.smallEnd), ...cell(log.second)],
     cell(log.largeEnd),
     scalingLength(cell(log.length), name(named.trim), name(named.lengthStep)),
-    columns(BOARD_SIZES, [board.thickness, board.width, board.price]),
+    columns(BOARD_SIZES, [board.thickness, board.width, board.length, board.product, board.each, board.price]),
     name(named.kerf),
     name(named.pattern),
     columns(MILL, [mill.limit, mill.value]),

@@ -1,7 +1,8 @@
 import { InvalidInput } from "../basis/problem";
 import { requireNotNegative, requirePositive } from "../basis/require";
-import type { BoardFeet, Dollars, DollarsPerMbf, Feet, Inches } from "../basis/units";
+import { boardFeet, type BoardFeet, type Dollars, type DollarsPerMbf, type Feet, type Inches } from "../basis/units";
 import { boardMeasure } from "../lumber/boardMeasure";
+import { resawnFrom, type Resawing } from "./resawn";
 
 /** A board the owner would take off the mill, at the size it is sawn to. */
 export interface BoardSize {
@@ -15,6 +16,8 @@ export interface BoardSize {
   readonly price?: DollarsPerMbf;
   /** What one piece is worth whatever its length; takes the place of the price per MBF. [$] */
   readonly pricePerPiece?: Dollars;
+  /** Given: the size is that of a blank that is sawn further; prices and board feet are of the pieces it gives. */
+  readonly resawing?: Resawing;
 }
 
 /** A board size at a length. */
@@ -24,13 +27,23 @@ export interface BoardPiece extends BoardSize {
 }
 
 /** Board feet of a piece at its sawn size: the plan speaks of wood, not of a nominal sales tally. */
-export const sawnBoardFeet = ({ thickness, width, length }: BoardPiece): BoardFeet =>
-  boardMeasure(thickness, width, length);
+export function sawnBoardFeet({ thickness, width, length, resawing }: BoardPiece): BoardFeet {
+  if (!resawing) return boardMeasure(thickness, width, length);
+  const each = resawnFrom({ thickness, length }, resawing);
+  return boardFeet((each.pieces * each.thickness * width * each.length) / 12);
+}
+
+/** How many pieces are sold of it: one, or what its blank is sawn into. */
+export const piecesOf = ({ thickness, length, resawing }: BoardPiece): number =>
+  resawing ? resawnFrom({ thickness, length }, resawing).pieces : 1;
 
 /** What a plan adds up: dollars when the boards are priced, else board feet. */
 export function worthOf(piece: BoardPiece, priced: boolean): number {
   const volume = sawnBoardFeet(piece);
-  return priced ? (piece.pricePerPiece ?? (volume * (piece.price ?? 0)) / 1000) : volume;
+  if (!priced) return volume;
+  return piece.pricePerPiece === undefined
+    ? (volume * (piece.price ?? 0)) / 1000
+    : piece.pricePerPiece * piecesOf(piece);
 }
 
 /**

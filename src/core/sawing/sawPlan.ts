@@ -32,7 +32,7 @@ export const commonLengths: BoardLengths = { shortest: feet(4), step: feet(2) };
 
 /**
  * The best plan to saw a log by a pattern: the most dollars when the boards are priced, else the most board feet; of
- * plans worth the same, one of the fewest boards.
+ * stacks worth the same, one of the fewest boards.
  *
  * The model, shared by all patterns:
  * - The log is a truncated cone of sound wood inside bark [in, ft]. Its ends may be oval: two diameters each, every

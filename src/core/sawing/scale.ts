@@ -24,3 +24,15 @@ export const placesOnScale =
     const first = aboveBed ? onMark + kerf : onMark;
     return first + markFrom(height - first, step);
   };
+
+/** A setting as the scale shows it: "12 7/16" where the step is a fraction of one, else the number of its marks. */
+export function onTheScale(setting: number, step: number): string {
+  const marks = Math.round(setting / step);
+  const parts = Math.round(1 / step);
+  if (parts < 1 || Math.abs(parts * step - 1) > HAIR) return `${marks} marks`;
+  const [whole, rest] = [Math.floor(marks / parts), marks % parts];
+  const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
+  const by = common(rest, parts);
+  const fraction = rest === 0 ? "" : `${rest / by}/${parts / by}`;
+  return [whole === 0 && fraction !== "" ? "" : String(whole), fraction].filter((part) => part !== "").join(" ");
+}

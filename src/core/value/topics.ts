@@ -56,7 +56,9 @@ import { sources as headSettings } from "../sawing/headSettings";
 import { sources as largestCant } from "../sawing/largestCant";
 import { sources as logsForCutList } from "../sawing/logsForCutList";
 import { sources as millLimits } from "../sawing/millLimits";
+import { sources as planValue } from "../sawing/planValue";
 import { sawingPatterns } from "../sawing/patterns";
+import { sources as resawn } from "../sawing/resawn";
 import { sources as solidLog } from "../sawing/sawLog";
 import { sources as biltmoreMark } from "../tree/biltmoreMark";
 import { sources as dbhFromGirth } from "../tree/dbhFromGirth";
@@ -118,7 +120,7 @@ const sourcesOf = (listed: readonly { readonly sources: readonly Source[] }[]) =
 const rules = sourcesOf(logRules);
 const roundedDiameters = sourcesOf(diameterRoundings);
 const methods = sourcesOf(samplingMethods);
-const sawing = [...sourcesOf(sawingPatterns), ...solidLog, ...boardMeasure];
+const sawing = [...sourcesOf(sawingPatterns), ...solidLog, ...resawn, ...boardMeasure];
 const expansion = [...methods, ...plotSizes];
 const stand = [...expansion, ...estimate];
 
@@ -206,6 +208,8 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   SAWPLAN: sawing,
   SAWYIELD: sawing,
   SAWLAYOUT: [...sawing, ...grain],
+  SAWWHATIF: sawing,
+  SAWVALUE: [...planValue, ...sawing],
   MILLFITS: millLimits,
   LARGESTCANT: largestCant,
   HEADSETTINGS: headSettings,

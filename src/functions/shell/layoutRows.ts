@@ -1,12 +1,13 @@
 import { OutOfRange } from "../../core/basis/problem";
 import { grainOf } from "../../core/sawing/grain";
+import { sectionAt, type Section } from "../../core/sawing/lyingLog";
 import type { Outline } from "../../core/sawing/outline";
 import type { SawPlan } from "../../core/sawing/sawingPattern";
 import { asError } from "./answers";
 import { pieceText } from "./cutRows";
 import type { UnitSystem } from "./unitSystem";
 
-/** Corners that stand for a circle. */
+/** Corners that stand for an ellipse. */
 const CORNERS = 48;
 
 /**
@@ -14,10 +15,13 @@ const CORNERS = 48;
  * with a gap between them that a chart does not draw across.
  */
 export function layoutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
-  const { smallEnd, largeEnd } = plan.log;
+  const { lying, log } = plan;
+  const at = (share: number) => ellipse(sectionAt(lying, log.length * share, "top"));
+  const isCylinder = lying.isPlain && log.largeEnd === log.smallEnd;
   const ends = [
-    { points: circle(smallEnd), piece: "Small end", grain: "" },
-    ...(largeEnd > smallEnd ? [{ points: circle(largeEnd), piece: "Large end", grain: "" }] : []),
+    { points: at(1), piece: "Small end", grain: "" },
+    ...(isCylinder ? [] : [{ points: at(0), piece: "Large end", grain: "" }]),
+    ...((log.sweep ?? 0) > 0 ? [{ points: at(1 / 2), piece: "Middle", grain: "" }] : []),
   ];
   const boards = plan.flitches
     .flatMap((flitch) => flitch.boards)
@@ -35,10 +39,10 @@ export function layoutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
 
 type Point = readonly [x: number, y: number];
 
-function circle(diameter: number): readonly Point[] {
+function ellipse({ u, v, a, b }: Section): readonly Point[] {
   return Array.from({ length: CORNERS + 1 }, (_, i): Point => {
     const angle = (2 * Math.PI * (i % CORNERS)) / CORNERS;
-    return [(diameter / 2) * Math.cos(angle), (diameter / 2) * Math.sin(angle)];
+    return [u + a * Math.cos(angle), v + b * Math.sin(angle)];
   });
 }
 

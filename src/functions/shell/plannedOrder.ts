@@ -12,10 +12,19 @@ const plans = new Map<string, SawPlan>();
 export function plannedOrder(given: SawingArguments): SawPlan | undefined {
   const order = sawOrder(given);
   if (!order) return undefined;
-  const { pattern, say, ...measures } = order;
-  const key = JSON.stringify([pattern.id, measures]);
+  const { pattern, say, taper, ...measures } = order;
+  const key = JSON.stringify([pattern.id, taper?.id, measures]);
   const plan =
-    plans.get(key) ?? saidIn(unitSystem(given.units), sawPlan)({ ...measures, pattern, ...(say && { say }) });
+    plans.get(key) ??
+    saidIn(
+      unitSystem(given.units),
+      sawPlan,
+    )({
+      ...measures,
+      pattern,
+      ...(taper && { taper }),
+      ...(say && { say }),
+    });
   plans.delete(key);
   plans.set(key, plan);
   const [oldest] = plans.keys();

@@ -1,14 +1,16 @@
-import { chosen, textOf } from "../../core/basis/choices";
+import { chosen } from "../../core/basis/choices";
 import { InvalidInput } from "../../core/basis/problem";
 import { shown } from "../../core/basis/require";
-import { dollars, dollarsPerMbf, feet, inches } from "../../core/basis/units";
-import type { BoardSize } from "../../core/sawing/boardSize";
+import { feet, inches } from "../../core/basis/units";
 import type { BoardLengths } from "../../core/sawing/flitches";
+import { splitTaper, tapers } from "../../core/sawing/lyingLog";
 import { millLimits, type Mill, type MillLimit, type SayAmount } from "../../core/sawing/millLimits";
 import { sawingPatterns } from "../../core/sawing/patterns";
 import { commonLengths, type SawOrder } from "../../core/sawing/sawPlan";
-import { boundsIn, measuredIn, single } from "./measuredIn";
-import { asCells, blank as nothingIn, boundedNumber, isLeftOut, oneNumber, oneText } from "./readings";
+import { boardSizes } from "./boardSizes";
+import { blank, isWord, rowsSaying } from "./listCells";
+import { boundsIn, chosenOr, measuredIn, single } from "./measuredIn";
+import { asCells, boundedNumber, isLeftOut, oneNumber, oneText } from "./readings";
 import { unitSystem, type Unit, type UnitSystem } from "./unitSystem";
 
 /** The arguments that SAWPLAN, SAWYIELD and SAWLAYOUT share, as the cell gave them. */
@@ -20,6 +22,8 @@ export interface SawingArguments {
   readonly kerf: unknown;
   readonly pattern: unknown;
   readonly mill: unknown;
+  readonly sweep: unknown;
+  readonly taper: unknown;
   readonly units: unknown;
 }
 
@@ -30,17 +34,41 @@ const METRIC_STEP = 0.5;
 /** What the arguments order; undefined while the log is not measured yet. */
 export function sawOrder(given: SawingArguments): SawOrder | undefined {
   const units = unitSystem(given.units);
-  const smallEnd = single(measuredIn(given.smallEnd, "Small end", units.diameter, inches, 1, 120));
-  const largeEnd = single(measuredIn(given.largeEnd, "Large end", units.diameter, inches, 1, 120));
+  const [smallEnd, smallAcross] = endOf(given.smallEnd, "Small end", units);
+  const [largeEnd, largeAcross] = endOf(given.largeEnd, "Large end", units);
   const length = single(measuredIn(given.length, "Length", units.distance, feet, 1, 120));
+  const { perOurs } = units.diameter;
+  const sweep = inches(oneNumber(given.sweep, "Sweep", boundsIn(units.diameter, 0, 60), 0) / perOurs);
+  const taper = chosenOr("Taper", given.taper, tapers, splitTaper);
   const order = boardOrder(given);
   if (smallEnd === undefined || largeEnd === undefined || length === undefined) return undefined;
   return {
     ...order,
-    log: { smallEnd, largeEnd, length },
+    log: {
+      smallEnd,
+      largeEnd,
+      length,
+      ...(smallAcross !== undefined && { smallEndAcross: smallAcross }),
+      // An end measured one way only is taken to be as oval as the other.
+      ...(largeAcross !== undefined
+        ? { largeEndAcross: largeAcross }
+        : smallAcross !== undefined && { largeEndAcross: inches((largeEnd * smallAcross) / smallEnd) }),
+      ...(smallAcross === undefined &&
+        largeAcross !== undefined && { smallEndAcross: inches((smallEnd * largeAcross) / largeEnd) }),
+      ...(sweep > 0 && { sweep }),
+    },
+    taper,
     mill: millOf(given.mill, units),
     say: sayIn(units),
   };
+}
+
+/** One cell for a round end, two for the diameters of an oval one. */
+function endOf(given: unknown, what: string, { diameter }: UnitSystem) {
+  const reading = measuredIn(given, what, diameter, inches, 1, 120);
+  const count = reading.rows * reading.columns;
+  if (count > 2) throw new InvalidInput(`${what} should be one cell, or two for an oval end. You have ${count}.`);
+  return [reading.at(0, 0), count === 2 ? reading.at(reading.rows - 1, reading.columns - 1) : undefined] as const;
 }
 
 /** Writes an amount in the user's unit: "2 ft", "0.6 m". */
@@ -57,10 +85,11 @@ const unitOf = (units: UnitSystem, measure: MillLimit["measure"]): Unit =>
 /** What is wanted of any log: boards, kerf, pattern and lengths. */
 export function boardOrder(given: Pick<SawingArguments, "boards" | "kerf" | "pattern" | "units">) {
   const units = unitSystem(given.units);
+  const kerf = inches(oneNumber(given.kerf, "Kerf", boundsIn(units.diameter, 0.01, 1)) / units.diameter.perOurs);
   return {
     pattern: chosen("Pattern", oneText(given.pattern, "Pattern"), sawingPatterns),
-    sizes: boardSizes(given.boards, units),
-    kerf: inches(oneNumber(given.kerf, "Kerf", boundsIn(units.diameter, 0.01, 1)) / units.diameter.perOurs),
+    sizes: boardSizes(given.boards, kerf, units),
+    kerf,
     lengths: lengthsIn(units),
   };
 }
@@ -69,54 +98,6 @@ const lengthsIn = (units: UnitSystem): BoardLengths =>
   units.metric
     ? { shortest: feet(METRIC_SHORTEST / units.distance.perOurs), step: feet(METRIC_STEP / units.distance.perOurs) }
     : commonLengths;
-
-/** In a list of sizes and limits, a 0 is a cell left blank. */
-const blank = (cell: unknown) => cell === 0 || nothingIn(cell);
-export const isWord = (cell: unknown) => typeof cell === "string" && /^[^\d]*[a-z]{3}/i.test(cell.trim());
-
-/** Rows of a range that say something, without a heading row. */
-function rowsSaying(
-  cells: readonly (readonly unknown[])[],
-  isHeading: (row: readonly unknown[]) => boolean,
-): readonly (readonly unknown[])[] {
-  return cells.filter((row, i) => !(i === 0 && isHeading(row)) && row.some((cell) => !blank(cell)));
-}
-
-/**
- * Thickness and width in the first two columns; when there are more, the price per MBF in the last. A heading row may
- * name two further columns: the only length wanted, and the price of a piece.
- */
-function boardSizes(given: unknown, { diameter, distance }: UnitSystem): readonly BoardSize[] {
-  const cells = asCells(given);
-  const isHeading = ([thickness, width]: readonly unknown[]) => isWord(thickness) && (isWord(width) || blank(width));
-  const heading = cells[0] && isHeading(cells[0]) ? cells[0].map(textOf) : [];
-  const lengthAt = heading.findIndex((text) => /^length/i.test(text));
-  const eachAt = heading.findIndex((text) => /^(price|\$) (per piece|each|a piece)/i.test(text));
-
-  return rowsSaying(cells, isHeading).map((row, i) => {
-    const size = (cell: unknown, what: string, low: number, high: number) => {
-      if (blank(cell)) throw new InvalidInput(`${what} of board ${i + 1} in your list is missing.`);
-      return inches(boundedNumber(cell, what, boundsIn(diameter, low, high)) / diameter.perOurs);
-    };
-    const last = row.length - 1;
-    const length = row[lengthAt];
-    const each = row[eachAt];
-    const price = last > 1 && last !== lengthAt && last !== eachAt ? row[last] : undefined;
-    return {
-      thickness: size(row[0], "Board thickness", 0.1, 60),
-      width: size(row[1], "Board width", 0.1, 120),
-      ...(!blank(length) && {
-        length: feet(boundedNumber(length, "Board length", boundsIn(distance, 0.1, 120)) / distance.perOurs),
-      }),
-      ...(!blank(price) && {
-        price: dollarsPerMbf(boundedNumber(price, "Board price", { unit: "$ per MBF", low: 0, high: 1e6 })),
-      }),
-      ...(!blank(each) && {
-        pricePerPiece: dollars(boundedNumber(each, "Price of a piece", { unit: "$", low: 0, high: 1e6 })),
-      }),
-    };
-  });
-}
 
 /** Names of limits in the first column, their numbers in the second; a limit without a number does not bind. */
 export function millOf(given: unknown, units: UnitSystem): Mill {

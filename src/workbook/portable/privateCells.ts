@@ -4,7 +4,20 @@ import { COMPARE } from "../sheets/compare";
 import { OUTLINE_SHEET } from "../sheets/outline";
 import { POINT_LIST } from "../sheets/pointList";
 import { PRICES_SHEET } from "../sheets/prices";
-import { board, BOARD_SIZES, named, plot, PLOTS, product, PRODUCTS } from "../tables";
+import {
+  board,
+  BOARD_SIZES,
+  GRADE_SHARES,
+  gradeShare,
+  MORE_PRODUCTS,
+  SAW_RATES,
+  sawRate,
+  named,
+  plot,
+  PLOTS,
+  product,
+  PRODUCTS,
+} from "../tables";
 
 /** Sheets that are about prices, or about places on the map, from end to end. */
 const PRIVATE_SHEETS: readonly string[] = [PRICES_SHEET, COMPARE, OUTLINE_SHEET, POINT_LIST];
@@ -12,7 +25,10 @@ const PRIVATE_SHEETS: readonly string[] = [PRICES_SHEET, COMPARE, OUTLINE_SHEET,
 /** Columns that tell names, places on the map and prices. */
 const PRIVATE_COLUMNS: Readonly<Record<string, readonly string[]>> = {
   [PLOTS]: [plot.east, plot.north, plot.crew],
-  [BOARD_SIZES]: [board.price],
+  [BOARD_SIZES]: [board.each, board.price],
+  [MORE_PRODUCTS]: [board.each, board.price],
+  [GRADE_SHARES]: [gradeShare.price],
+  [SAW_RATES]: [sawRate.value],
   [PRODUCTS]: [product.price],
 };
 

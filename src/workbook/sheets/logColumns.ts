@@ -86,6 +86,8 @@ export const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
       named.kerf,
       named.pattern,
       millList,
+      "0",
+      '""',
       named.units,
     )},2,2)*${named.realized}/100)`,
   },
