@@ -59,7 +59,8 @@ export const cautions: readonly Caution[] = [
     title: "Sawing",
     line: "Logs roll and blades cut. Check the machine's own limits and manual.",
     text:
-      "A plan knows the log's measures, not its nails, crook or lean, nor what your mill can hold. Chock the log, keep " +
+      "A plan knows the log's measures, not its nails, rot or lean, nor what your mill can hold. Know what the log weighs " +
+      "before you lift it: LOGWEIGHT tells. Chock the log, keep " +
       "guards closed, stop the engine before you touch the blade, and stand out of its line. Where the manual and a " +
       "plan differ, the manual is right.",
     source: {

@@ -1,4 +1,5 @@
 import type { WorkbookHost } from "../../workbook/host";
+import type { CellValue } from "../../workbook/plan";
 import { BOARD_SIZES, named, out } from "../../workbook/tables";
 import { endViewOf, type EndView } from "../sawing/endView";
 import { stepsOf, type SawStep } from "../sawing/sawSteps";
@@ -18,6 +19,10 @@ export interface SawingAnswers {
   readonly lacking: string;
   readonly endView: EndView;
   readonly gained: SawGain | undefined;
+  /** What another kerf or one product more would make of it, with headings; empty where the sheet has none. */
+  readonly whatIf: readonly (readonly CellValue[])[];
+  /** What the plan is worth by grade, with headings. */
+  readonly worth: readonly (readonly CellValue[])[];
 }
 
 export interface SawGain {
@@ -40,10 +45,12 @@ const words = {
 export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "none"> {
   if (!(await host.hasTable(BOARD_SIZES))) return "none";
   const settings = await host.readNames([named.pickedLog, named.pattern, named.kerf, named.units]);
-  const [plan, layout, gain] = await Promise.all([
+  const [plan, layout, gain, whatIf, worth] = await Promise.all([
     readAnswer(host, out.sawPlan, words),
     readAnswer(host, out.sawLayout, words),
     readAnswer(host, out.sawYield, words),
+    readAnswer(host, out.sawWhatIf, words),
+    readAnswer(host, out.sawValue, words),
   ]);
   const steps = stepsOf(rowsOf(plan));
   return {
@@ -55,6 +62,8 @@ export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "n
     lacking: steps.length > 0 ? "" : plan.kind === "none" ? plan.because : text(plan.rows[1]?.[0]),
     endView: endViewOf(rowsOf(layout)),
     gained: gainOf(gain),
+    whatIf: whatIf.kind === "rows" ? whatIf.rows : [],
+    worth: worth.kind === "rows" ? worth.rows : [],
   };
 }
 

@@ -10,6 +10,8 @@ export interface SawStep {
   readonly reading: number | null;
   readonly frees: string;
   readonly boardFeet: number | null;
+  /** The reading as the mill's scale shows it, "12 7/16"; "" where no scale is given. */
+  readonly shown: string;
   /** Numbers of the boards it frees, as in the end view. */
   readonly boards: readonly number[];
 }
@@ -19,7 +21,7 @@ const SIZE = /^\d/; // a board is told by its size; a slab, a half or a quarter 
 /** The cut list, row by row: cut, turn, head reading, what is freed, board feet. Boards are numbered as they are freed. */
 export function stepsOf(rows: readonly (readonly CellValue[])[]): readonly SawStep[] {
   let freed = 0;
-  return rows.flatMap(([cutCell, turnCell, readingCell, freesCell, boardFeetCell]) => {
+  return rows.flatMap(([cutCell, turnCell, readingCell, freesCell, boardFeetCell, , shownCell]) => {
     const cut = number(cutCell);
     if (cut === null) return [];
     const [turn, frees] = [text(turnCell), text(freesCell)];
@@ -32,6 +34,7 @@ export function stepsOf(rows: readonly (readonly CellValue[])[]): readonly SawSt
         reading: number(readingCell),
         frees,
         boardFeet: number(boardFeetCell),
+        shown: text(shownCell ?? null),
         boards,
       },
     ];
@@ -39,12 +42,12 @@ export function stepsOf(rows: readonly (readonly CellValue[])[]): readonly SawSt
 }
 
 /** A step in words. */
-export function sayStep({ turn, reading, frees, boards }: SawStep, unit: string): string {
+export function sayStep({ turn, reading, frees, boards, shown }: SawStep, unit: string): string {
   const freed = boards.length === 0 ? frees : `${frees} (${boardsNamed(boards)})`;
   if (turn === "edge") return `At the edger: ${freed}.`;
   if (reading === null) return `Left on the bed: ${freed}.`;
   const turned = turn === "none" ? "" : `Turn: ${turn}. `;
-  return `${turned}Head reading ${Number(reading.toFixed(3))} ${unit}. Frees ${freed}.`;
+  return `${turned}Head reading ${shown || Number(reading.toFixed(3))} ${shown.endsWith("marks") ? "of the scale" : unit}. Frees ${freed}.`;
 }
 
 const boardsNamed = (numbers: readonly number[]) =>

@@ -12,6 +12,7 @@ import { figure } from "../figures";
 import type { Job, SavedLog } from "../job/job";
 import type { SawGain, SawingAnswers } from "../job/readSawing";
 import type { Pane } from "../pane";
+import { choiceTable } from "../sawing/choiceTable";
 import { sayStep } from "../sawing/sawSteps";
 import { cautionOn } from "./cautionOn";
 import { stepped } from "./stepped";
@@ -39,7 +40,7 @@ export function sawView(pane: Pane) {
         onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet: SAWING, at: "B5" })),
       })}
     </div>
-    ${cautionOn(pane, "Sawing")}
+    ${cautionOn(pane, "Sawing")} ${cautionOn(pane, "Ungraded lumber")}
   `;
 }
 
@@ -112,6 +113,12 @@ function plan(pane: Pane, sawing: SawingAnswers) {
       ]),
       "Read as a list",
     )}
+    ${choiceTable(`What if log ${log} were sawn otherwise`, "What if: other kerfs, one product more", sawing.whatIf)}
+    ${choiceTable(`What the plan of log ${log} is worth`, "What it is worth, by grade", sawing.worth)}
+    <p class="hint">
+      Products to try, grades and your speed stand on the sheet Sawing, to the right. To print the plan, print that
+      sheet's columns A to G: they hold the settings in order, not the drawing.
+    </p>
   `;
 }
 

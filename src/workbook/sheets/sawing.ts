@@ -84,7 +84,7 @@ export function sawingSheet({ logs, boards, mill: limits }: WorkbookContent): Sh
     widths: [22, 34, 26, 44, 14, 12, 14, 3],
     blocks: [
       title("Sawing"),
-      down("A2", "Note", [cautionLine("Sawing")]),
+      down("A2", "Note", [cautionLine("Sawing"), cautionLine("Ungraded lumber")]),
       down("A5", "Computed", [
         "Log to saw",
         "Small end",
