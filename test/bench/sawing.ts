@@ -34,19 +34,19 @@ export async function sawingRatios(): Promise<readonly Ratio[]> {
   return [
     await ratio(
       "Live plan of a 12-in log, 6 products, against a general integer solver (HiGHS) on the same model",
-      "0.1",
+      "0.01",
       () => planned(small, few, KERF, { shortBoards: false, sideBySide: false }),
       () => highs.solve(program),
     ),
     await ratio(
       "Cant plan of a 24-in, 16-ft log, 12 products, against its live plan",
-      "10 ms class",
+      "5 ms class",
       () => planned(log, products, KERF, { pattern: cant }),
       liveAlone,
     ),
     await ratio(
       "Best plan of all patterns, same log, against its live plan",
-      "25 ms class",
+      "10 ms class",
       () => planned(log, products, KERF, { pattern: best }),
       liveAlone,
     ),
