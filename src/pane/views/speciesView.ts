@@ -50,7 +50,7 @@ function line(pane: Pane, one: KnownSpecies) {
       ${actionButton({
         label: check ? "Find it" : "Change",
         kind: "quiet",
-        name: `${check ? "Find" : "Change"} what ${code} stands for`,
+        name: `${check ? "Find it:" : "Change"} what ${code} stands for`,
         onPress: () => {
           pane.set({ settling: code, sought: check ? name : "" });
           pane.focus(FINDER);
