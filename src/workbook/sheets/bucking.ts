@@ -52,7 +52,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
         "What it is cut into stands on the sheet Products, with prices. A log never reaches into rot, a crook or a break.",
       ]),
       heading("A4", "The stem", PLAN_COLUMNS),
-      down(`A${FIRST}`, "Computed", [...cells.map(({ label }) => label), "Species meant", "Drawn by"]),
+      down(`A${FIRST}`, "Computed", [...cells.map(({ label }) => label), "National code", "Drawn by"]),
       ...cells.map(({ value, format }, i) => down(at(i), "Input", [value], format)),
       down(meant, "Linked", [
         { formula: `=IF(${meantBy}="",IF(${named.stemSpecies}="","",${named.stemSpecies}),${meantBy})` },
@@ -110,7 +110,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
   });
 }
 
-/** The owner's code stands for the national species that Setup finds for it; any other word stands for itself. */
+/** The owner's code stands for the code of the national list that Setup finds for it; any other word for itself. */
 const meantBy = ofSpecies(species.key, named.stemSpecies);
 const formClass = ofSpecies(species.usedFormClass, named.stemSpecies, named.formClass);
 
