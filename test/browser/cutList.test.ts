@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openPage, type OpenPage } from "./support/page";
 import { PaneOnPage } from "./support/pane";
@@ -13,6 +15,13 @@ describe("the cut list and all logs, on the page", () => {
   afterAll(async () => {
     await opened.close();
   });
+  const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+  const barriers = async (): Promise<readonly string[]> => {
+    const frame = opened.page.frames().find((one) => one.url().includes("pane.html"));
+    await frame?.evaluate(axe);
+    const found = await frame?.evaluate(() => window.axe.run({ resultTypes: ["violations"] }));
+    return found?.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`) ?? ["no pane"];
+  };
   const shown = async (sheet: string): Promise<string> =>
     (await read(opened.page, `${sheet}!A1:I60`))
       .flat()
@@ -38,11 +47,12 @@ describe("the cut list and all logs, on the page", () => {
     const words = await pane.untilItSays(/From the standing trees About/);
     expect(words).toMatch(/About \d[\d.]* ± [\d.]+ \(\d+ %\) trees, taken as they stand/);
     expect(words).toMatch(/No tree that may be felled gives: Ridge beam/);
+    expect(await barriers()).toEqual([]);
     opened.expectQuiet();
   });
 
   it("writes the plan to a sheet as values, and the sheet says when the list has changed since", async () => {
-    await pane.button("Write the plan to the sheet Cut plan").click();
+    await pane.button("Write to the sheet Cut plan").click();
     await pane.untilItSays(/The plan stands on the sheet Cut plan/);
     const before = await shown("Cut plan");
     expect(before).toMatch(/Values, not formulas: worked out in the pane from 7 logs and 8 lines/);
@@ -61,12 +71,23 @@ describe("the cut list and all logs, on the page", () => {
     await pane.button("Plan all logs").click();
     const words = await pane.untilItSays(/bf of boards, \d+ % of the wood, \d+ % over the scale by Doyle/);
     expect(words).toMatch(/10 logs with both ends/);
-    await pane.button("Write the plans to the sheet All logs").click();
+    expect(await barriers()).toEqual([]);
+    await pane.button("Write to the sheet All logs").click();
     await pane.untilItSays(/The plans stand on the sheet All logs/);
     const sheet = await shown("All logs");
     expect(sheet).toMatch(/What becomes of the wood, and the scale of each rule \| .*Overrun pct \| Boards/);
     expect(sheet).toMatch(/International 1\/4/);
     expect(sheet).not.toMatch(/changed since|#/);
+    opened.expectQuiet();
+  });
+
+  it("stops when it is told to, and keeps the best so far", async () => {
+    await pane.go("Cut list");
+    await pane.button("Find the logs").click();
+    await pane.untilItSays(/kinds of logs tried: \d+ of 7 So far: [\d,]+ of/);
+    await pane.button("Stop and keep the best so far").click();
+    const words = await pane.untilItSays(/Stopped\. The best so far is kept/);
+    expect(words).toMatch(/of [\d,]+ bf, from \d logs.* The search was stopped before its end\./);
     opened.expectQuiet();
   });
 });

@@ -105,7 +105,7 @@ function answer(pane: Pane, job: Job, orders: SolverOrders): TemplateResult | ty
     </p>
     ${logTable(result)}
     <div class="actions">
-      ${actionButton({ label: "Write to the sheet", name: "Write the plans to the sheet All logs", onPress: () => void write(pane, job, solved) })}
+      ${actionButton({ label: "Write to the sheet", name: "Write to the sheet All logs", onPress: () => void write(pane, job, solved) })}
     </div>
   `;
 }

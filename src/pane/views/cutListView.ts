@@ -93,7 +93,7 @@ function cutListAnswer(pane: Pane, orders: SolverOrders): TemplateResult | typeo
       <p class="hint">${gapOf(result)}${solved.stopped ? " The search was stopped before its end." : ""}</p>
       ${result.missing.length > 0 ? missingPart(result) : nothing} ${logTable(result)}
       <div class="actions">
-        ${actionButton({ label: "Write to the sheet", name: "Write the plan to the sheet Cut plan", onPress: () => void write(pane, solved) })}
+        ${actionButton({ label: "Write to the sheet", name: "Write to the sheet Cut plan", onPress: () => void write(pane, solved) })}
       </div>`,
   );
 }
