@@ -19,6 +19,7 @@ describe("the cut list and all logs, on the page", () => {
   const barriers = async (): Promise<readonly string[]> => {
     const frame = opened.page.frames().find((one) => one.url().includes("pane.html"));
     await frame?.evaluate(axe);
+    await opened.page.waitForTimeout(1000); // a button that comes into use again changes its colour by and by
     const found = await frame?.evaluate(() => window.axe.run({ resultTypes: ["violations"] }));
     return found?.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`) ?? ["no pane"];
   };
