@@ -26,8 +26,9 @@ export function roundedTo(margin: number | null): (value: number) => string {
 }
 
 /** Value, margin and percent as one text: "8,070 ± 1,780 (22 %)". */
-export function withMargin({ value, margin, percent }: Estimated): string {
+export function withMargin({ value, margin, percent, complete }: Estimated): string {
   const show = roundedTo(margin);
+  if (complete) return show(value);
   if (margin === null) return `${show(value)}, margin not known yet`;
   return `${show(value)} ± ${show(margin)}${percent === null ? "" : ` (${figure(percent)} %)`}`;
 }

@@ -1,6 +1,7 @@
 import type { SawnBoard } from "./boards/boardLine";
 import { firstBuck, type BuckState } from "./bucking/buckState";
 import { noEntries, type EntryState } from "./entry/entryState";
+import type { CutAnswers } from "./job/readCut";
 import type { Comparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import type { BuckingAnswers } from "./job/readBucking";
@@ -54,6 +55,7 @@ export interface PaneState {
   readonly stand: StandAnswers | undefined;
   readonly products: ProductAnswers | undefined;
   readonly comparison: Comparison | undefined;
+  readonly cut: CutAnswers | undefined;
   /** The sheet Sawing; "none" when the workbook has no such sheet. */
   readonly sawing: SawingAnswers | "none" | undefined;
   /** The cut that is shown, counted from 0. */
@@ -107,6 +109,7 @@ export const firstState: PaneState = {
   stand: undefined,
   products: undefined,
   comparison: undefined,
+  cut: undefined,
   sawing: undefined,
   sawStep: 0,
   bucking: undefined,

@@ -1,5 +1,6 @@
 import type { WorkbookHost } from "../workbook/host";
 import { readBucking } from "./job/readBucking";
+import { readCut } from "./job/readCut";
 import { readComparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import { readJob } from "./job/readJob";
@@ -35,6 +36,7 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       store.set({ stand: await readStand(host) });
       store.set({ products: await readProducts(host) });
       store.set({ comparison: await readComparison(host) });
+      store.set({ cut: await readCut(host) });
       store.set({ sawing: await readSawing(host) });
       store.set({ bucking: await readBucking(host) });
       store.set({ orders: await readOrders(host, job) });

@@ -10,11 +10,13 @@ export interface OwnCruise {
   readonly settings: Settings;
   /** Plots laid out, numbered from 1. */
   readonly plots: number;
+  /** Parts of the tract that are cruised each by itself. */
+  readonly strata?: readonly TableRow[];
   readonly species: readonly { readonly code: string; readonly name: string; readonly fia?: number }[];
 }
 
 /** The workbook of a cruise of one's own: no trees, logs or prices yet. */
-export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): readonly SheetPlan[] =>
+export const emptyWorkbook = ({ settings, plots, strata = [], species: list }: OwnCruise): readonly SheetPlan[] =>
   workbookPlan({
     settings,
     species: list.map(({ code, name, fia }) => ({
@@ -23,6 +25,7 @@ export const emptyWorkbook = ({ settings, plots, species: list }: OwnCruise): re
       ...(fia !== undefined && { [species.fia]: fia }),
     })),
     plots: Array.from({ length: plots }, (_, i) => ({ [plot.plot]: i + 1 })),
+    strata,
     trees: [],
     logs: [],
     boards: usualBoards,

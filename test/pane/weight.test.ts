@@ -32,6 +32,7 @@ const ASKED_FOR = [
   "speciesSearch.ts",
   "cutListView.ts",
   "allLogsView.ts",
+  "cutView.ts",
   "portableCopy.ts",
   "fieldTallyFile.ts",
   "oneSheetFile.ts",

@@ -25,7 +25,8 @@ function estimateLine({ title, unit, estimated }: EstimateLine) {
 }
 
 /** The range in words; one that would begin below nothing is no range to plan with, and says so. */
-export function rangeOf({ margin, percent, low, high }: Estimated): string {
+export function rangeOf({ margin, percent, low, high, complete }: Estimated): string {
+  if (complete) return "every tree tallied: a margin is not applicable";
   if (low === null || high === null) return "no margin yet: it takes 2 points";
   const show = roundedTo(margin);
   const range = `${show(low)} to ${show(high)}${percent === null ? "" : `, give or take ${figure(percent)} %`}`;

@@ -15,6 +15,8 @@ export interface SavedTree {
   readonly wood: number | null;
   readonly check: string;
   readonly accepted: string;
+  /** Marked to stay, so that it is no part of the harvest. */
+  readonly stays?: boolean;
 }
 
 export interface SavedPlot {
@@ -25,6 +27,8 @@ export interface SavedPlot {
   /** Marked as visited, or as having no trees. */
   readonly visited: boolean;
   readonly empty: boolean;
+  /** Its center lies outside the tract, or trees were only counted there: it is no plot of the means. */
+  readonly left?: boolean;
   readonly check: string;
   readonly accepted: string;
 }
@@ -92,7 +96,7 @@ export const treesOn = (job: Job, plot: string) => job.trees.filter((one) => sam
 /** Plots that count in the means, by the rule of the workbook: visited, marked as empty, or with trees on them. */
 export function countedPlots(job: Job): readonly SavedPlot[] {
   const withTrees = new Set(job.trees.map(({ plot }) => bare(plot)));
-  return job.plots.filter(({ visited, name }) => visited || withTrees.has(bare(name)));
+  return job.plots.filter(({ visited, left, name }) => !left && (visited || withTrees.has(bare(name))));
 }
 
 /**
@@ -103,7 +107,7 @@ export function nextPoint(job: Job, after = ""): string | undefined {
   const counted = countedPlots(job);
   const begun = counted.at(-1);
   if (after === "" && begun && !begun.visited) return begun.name;
-  const open = job.plots.filter((plot) => !counted.includes(plot) && !samePlot(plot.name, after));
+  const open = job.plots.filter((plot) => !plot.left && !counted.includes(plot) && !samePlot(plot.name, after));
   const at = job.plots.findIndex(({ name }) => samePlot(name, after));
   return (open.find((plot) => job.plots.indexOf(plot) > at) ?? open[0])?.name;
 }

@@ -11,6 +11,8 @@ export interface Estimated {
   readonly percent: number | null;
   readonly low: number | null;
   readonly high: number | null;
+  /** Every tree was tallied, so that a margin does not apply. */
+  readonly complete?: true;
 }
 
 export interface PointFigures {
@@ -110,6 +112,7 @@ function estimated(what: string, [value, margin, percent, low, high]: readonly C
     percent: numberOr(percent, null),
     low: numberOr(low, null),
     high: numberOr(high, null),
+    ...(margin === "not applicable" && { complete: true }),
   };
 }
 

@@ -30,6 +30,7 @@ export const treesOf = (table: TableContent): readonly SavedTree[] =>
       wood: number(row[treeHeading.wood]),
       check: text(row[treeHeading.check]),
       accepted: text(row[treeHeading.accepted]),
+      stays: /^no$/i.test(text(row[treeHeading.take])),
     }))
     .filter(({ plot, tree }) => plot !== "" || tree.species !== "" || tree.dbh > 0);
 
@@ -41,6 +42,7 @@ export const plotsOf = (table: TableContent): readonly SavedPlot[] =>
       value: row[plotHeading.plot] as string | number,
       visited: yes(row[plotHeading.visited]) || yes(row[plotHeading.none]),
       empty: yes(row[plotHeading.none]),
+      left: yes(row[plotHeading.outside]) || text(row[plotHeading.kind]).toLowerCase() === "count",
       check: text(row[plotHeading.check]),
       accepted: text(row[plotHeading.accepted]),
     }))

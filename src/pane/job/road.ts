@@ -21,7 +21,7 @@ export interface Road {
 export function roadOf(job: Job | "none", stand: StandAnswers | undefined, comparison: Comparison | undefined): Road {
   if (job === "none") return { steps: notStarted, next: planFirst };
   const taken = countedPlots(job).length;
-  const all = job.plots.length;
+  const all = job.plots.filter(({ left }) => !left).length;
   const open = findings(job).filter(({ accepted }) => accepted === "").length;
   const volume = stand && measure(stand.summary, "Volume");
   const ways = comparison?.ways.length ?? 0;

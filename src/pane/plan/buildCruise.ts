@@ -1,6 +1,7 @@
 import type { SheetPlan } from "../../workbook/plan";
 import type { Pane } from "../pane";
 import { layAsking } from "./layAsking";
+import { readStrata, strataRows } from "./planStrata";
 import type { PlanReading } from "./readPlan";
 import { speciesList } from "./speciesList";
 
@@ -11,7 +12,13 @@ export async function buildCruise(pane: Pane, { settings, points }: PlanReading)
   const loaded = await pane.run("Building the workbook", async () => {
     // Loaded when it is asked for, with the plans of all sheets.
     const { emptyWorkbook } = await import("../../workbook/emptyWorkbook");
-    sheets = emptyWorkbook({ settings, plots: points, species: speciesList(pane.state.plan.species) });
+    const { species, strata } = pane.state.plan;
+    sheets = emptyWorkbook({
+      settings,
+      plots: points,
+      species: speciesList(species),
+      strata: strataRows(readStrata(strata)),
+    });
   });
   if (!loaded) return;
   await layAsking(pane, sheets, "Building the workbook", () => {

@@ -37,12 +37,18 @@ export interface PlanForm {
   /** What the stand is expected to hold. [ft2/ac] */
   readonly expected: string;
   readonly gauge: string;
+  /** How trees are picked, by its title. */
+  readonly method: string;
+  /** Of one plot or strip. [ac] */
+  readonly plotSize: string;
   /** Points to take; "" follows the number that the margin asks for. */
   readonly points: string;
   readonly rule: string;
   readonly formClass: string;
   /** One species a line: its code, its name, its inventory code where the name does not tell it. */
   readonly species: string;
+  /** One stratum a line: name, acres, guess of what an acre holds, variation in percent. */
+  readonly strata: string;
 }
 
 export const usualPlan: PlanForm = {
@@ -55,8 +61,11 @@ export const usualPlan: PlanForm = {
   confidence: String(usualSettings.confidence),
   expected: "90",
   gauge: String(usualSettings.size),
+  method: usualSettings.method,
+  plotSize: "0.1",
   points: "",
   rule: usualSettings.rule,
   formClass: String(usualSettings.formClass),
   species: usualSpecies,
+  strata: "",
 };

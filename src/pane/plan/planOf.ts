@@ -1,3 +1,4 @@
+import { pointSample } from "../../core/cruise/methods/pointSample";
 import type { Job } from "../job/job";
 import { speciesLine } from "./speciesList";
 import { usualPlan, type PlanForm } from "./planForm";
@@ -10,7 +11,8 @@ export const planOf = (job: Job): PlanForm => ({
   acresMargin: String(job.acresMargin),
   target: String(job.target),
   confidence: String(job.confidence),
-  gauge: String(job.size),
+  method: job.method,
+  ...(job.method === pointSample.title ? { gauge: String(job.size) } : { plotSize: String(job.size) }),
   points: String(job.plots.length),
   rule: job.rule || usualPlan.rule,
   formClass: String(job.formClass),

@@ -1,17 +1,30 @@
 import { Problem } from "../../core/basis/problem";
 import { acres, percent } from "../../core/basis/units";
 import { gridSpacing } from "../../core/cruise/gridSpacing";
+import { fullTally } from "../../core/cruise/methods/fullTally";
+import { pointSample } from "../../core/cruise/methods/pointSample";
 import { plotsNeeded } from "../../core/cruise/plotsNeeded";
 import { usualSettings, type Settings } from "../../workbook/settings";
 import { short } from "../figures";
 import { mixtures, type PlanForm } from "./planForm";
 
 type Field =
-  "acres" | "acresMargin" | "variation" | "target" | "confidence" | "expected" | "gauge" | "points" | "formClass";
+  | "acres"
+  | "acresMargin"
+  | "variation"
+  | "target"
+  | "confidence"
+  | "expected"
+  | "gauge"
+  | "plotSize"
+  | "points"
+  | "formClass";
 
 /** What the form amounts to: figures where they can be worked out, a sentence beside each box where they cannot. */
 export interface PlanReading {
   readonly problems: Readonly<Partial<Record<Field, string>>>;
+  /** [ac] */
+  readonly tract: number | undefined;
   /** Points that the wanted margin asks for. */
   readonly needed: number | undefined;
   /** Points that will be laid out. */
@@ -29,6 +42,7 @@ const bounds: Readonly<Record<Field, readonly [what: string, low: number, high: 
   confidence: ["The confidence", 50, 99.9, "percent"],
   expected: ["Basal area", 1, 500, "square feet per acre"],
   gauge: ["The basal area factor", 0.5, 200, "square feet per acre"],
+  plotSize: ["The size", 0.001, 100, "acres"],
   points: ["The number of points", 2, 1000, "points"],
   formClass: ["The form class", 65, 90, "percent"],
 };
@@ -62,6 +76,8 @@ export function readPlan(typedForm: PlanForm, measured?: number): PlanReading {
     ["acresMargin", "variation", "target", "confidence", "gauge", "formClass", "points"] as const
   ).map(read);
   read("expected");
+  const plotSize = read("plotSize");
+  const size = sizeFor(form.method, gauge, plotSize, tract);
   if (asked !== undefined && !Number.isInteger(asked)) problems.points = "The number of points should be whole.";
 
   const needed = figure(() =>
@@ -73,21 +89,28 @@ export function readPlan(typedForm: PlanForm, measured?: number): PlanReading {
   const points = problems.points ? undefined : follows;
   const spacing = figure(() => (tract && points ? gridSpacing(acres(tract), points) : undefined));
   const settings =
-    Object.keys(problems).length > 0 || !tract || !points || !gauge || !target || !confidence || !formClass
+    Object.keys(problems).length > 0 || !tract || !points || !size || !target || !confidence || !formClass
       ? undefined
       : {
           ...usualSettings,
           stand: form.stand.trim() || usualSettings.stand,
           acres: tract,
           acresMargin: acresMargin ?? 0,
-          size: gauge,
+          method: form.method,
+          size,
           confidence,
           target,
           rule: form.rule,
           scale: { ...usualSettings.scale, rule: form.rule },
           formClass,
         };
-  return { problems, needed, points, spacing, settings };
+  return { problems, tract, needed, points, spacing, settings };
+}
+
+/** The gauge of points, the acres of one plot or strip, or those of the tract where every tree is tallied. */
+function sizeFor(method: string, gauge: number | undefined, plot: number | undefined, tract: number | undefined) {
+  if (method === pointSample.title) return gauge;
+  return method === fullTally.title ? tract : plot;
 }
 
 /** A figure, or undefined when the numbers do not allow one; the boxes themselves say why. */

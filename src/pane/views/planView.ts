@@ -1,6 +1,7 @@
 import { html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import { menuRules } from "../../core/log/rules";
+import { BAND, bafOptions } from "../../core/cruise/bafOptions";
 import { actionButton } from "../components/actionButton";
 import { choiceField } from "../components/choiceField";
 import { radioField } from "../components/radioField";
@@ -15,6 +16,8 @@ import type { Pane } from "../pane";
 import { speciesLine, speciesList } from "../plan/speciesList";
 import { proposeCode } from "../species/proposeCode";
 import { speciesFinder } from "./speciesFinder";
+import { planNumbers } from "./planNumbers";
+import { methods, sizeBox, strataBox } from "./planMethod";
 
 /** Acres, how mixed, the margin one can live with: and from them points, gauge, spacing, and the workbook itself. */
 export function planView(pane: Pane) {
@@ -52,32 +55,28 @@ export function planView(pane: Pane) {
     })}
     ${box("variation", "Variation between points (CV)", "%", variationHint(measured))}
     <div class="pair">${box("target", "Margin you can live with", "%")} ${box("confidence", "Confidence", "%")}</div>
-    <p class="answer">
-      ${
-        reading.needed === undefined
-          ? "Fill in the boxes above to see how many points that takes."
-          : html`<strong>${figure(reading.needed)} points</strong> for that margin`
-      }
-    </p>
-    <details class="why">
-      <summary>Why that many?</summary>
-      <p>
-        A mean of n points is off by about t × CV / √n. The number here is the smallest n for which that is not more
-        than your margin, with t read again for each n. The more the points differ, and the smaller the margin, the more
-        points.
-      </p>
-    </details>
+    ${planNumbers(reading, plan.target)}
 
-    <h2>Gauge</h2>
-    ${box("expected", "Basal area you expect", "ft² per acre", "90 is a guess of ours; your own look at the stand is better.")}
+    <h2>How trees are picked</h2>
     ${choiceField({
-      id: "plan-gauge",
-      label: "Basal area factor (BAF)",
-      options: gauges.map((gauge) => ({ id: String(gauge), title: gaugeTitle(gauge, plan.expected) })),
-      value: plan.gauge,
-      onChoose: (gauge) => set({ gauge }),
-      hint: "Trees per point = basal area ÷ BAF. Enough to tell points apart, few enough to count without slips.",
+      id: "plan-method",
+      label: "Method",
+      options: methods,
+      value: plan.method,
+      onChoose: (method) => set({ method }),
     })}
+    ${plan.method === "Point" ? nothing : sizeBox(plan.method, box)}
+    <div ?hidden=${plan.method !== "Point"}>
+      ${box("expected", "Basal area you expect", "ft² per acre", "90 is a guess of ours; your own look at the stand is better.")}
+      ${choiceField({
+        id: "plan-gauge",
+        label: "Basal area factor (BAF)",
+        options: gauges.map((gauge) => ({ id: String(gauge), title: gaugeTitle(gauge, plan.expected) })),
+        value: plan.gauge,
+        onChoose: (gauge) => set({ gauge }),
+        hint: "Trees per point = basal area ÷ BAF. Enough to tell points apart, few enough to count without slips. 4 to 8 are taught.",
+      })}
+    </div>
 
     <h2>Points and workbook</h2>
     ${textField({
@@ -124,6 +123,7 @@ export function planView(pane: Pane) {
         },
       })}
     </details>
+    ${strataBox(plan.strata, reading.points, (strata) => set({ strata }))}
     <div class="actions">
       ${actionButton({
         label: "Build workbook",
@@ -149,5 +149,8 @@ const variationHint = (measured: number | undefined) =>
 
 function gaugeTitle(gauge: number, expected: string): string {
   const basalArea = Number(expected);
-  return basalArea > 0 ? `${gauge}: about ${figure(basalArea / gauge, 1)} trees per point` : String(gauge);
+  if (!(basalArea > 0)) return String(gauge);
+  const [option] = bafOptions(basalArea, [gauge]);
+  const fits = option?.band === "fits" ? `, in the band of ${BAND.low} to ${BAND.high}` : "";
+  return `${gauge}: about ${figure(basalArea / gauge, 1)} trees per point${fits}`;
 }

@@ -12,6 +12,7 @@ import { measure, type StandAnswers } from "../job/readStand";
 import { whyNoStand } from "../job/whyNoStand";
 import type { Pane } from "../pane";
 import { waysWithNotice } from "./compareView";
+import { enoughSection } from "./enoughSection";
 import { productLines } from "./productLines";
 import { standCharts } from "./standCharts";
 import { cautionOn } from "./cautionOn";
@@ -43,8 +44,7 @@ export function standView(pane: Pane) {
     <p class="meaning">
       If you did this cruise many times, about ${job.confidence} of 100 such ranges would hold the true figure.
     </p>
-    <p class="more-points">${further(job, stand)}</p>
-    ${standCharts(stand)} ${pane.state.products ? section("By product", productLines(pane.state.products)) : nothing}
+    ${enoughSection(job, stand)} ${standCharts(stand)} ${pane.state.products ? section("By product", productLines(pane.state.products)) : nothing}
     ${section("What it may bring", value(pane))}
   `;
 }
@@ -79,12 +79,6 @@ function wholeStand(job: Job, { tract, tractHarvest, tractLumber }: StandAnswers
       ${job.acres ? "The sheet has no total yet." : "Give the acres on the sheet Setup."}
     </p>`;
   return estimateLines(lines);
-}
-
-function further({ target }: Job, { morePoints, summary }: StandAnswers): string {
-  if (morePoints === undefined || !measure(summary, "Volume")?.margin) return "";
-  if (morePoints === 0) return `The volume is within the ${target} % you said you can live with.`;
-  return `To reach ${target} %: about ${figure(morePoints)} more ${morePoints === 1 ? "point" : "points"}.`;
 }
 
 function value(pane: Pane) {

@@ -9,6 +9,7 @@ export const viewTitles = {
   paste: "Paste a tally",
   check: "Check",
   stand: "Stand",
+  cut: "What to cut",
   buck: "Buck a stem",
   logs: "Scale logs",
   rules: "Log rules",

@@ -25,6 +25,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   paste: lazyView(async () => (await import("./pasteView")).pasteView),
   check: checkView,
   stand: standView,
+  cut: lazyView(async () => (await import("./cutView")).cutView),
   buck: lazyView(async () => (await import("./buckView")).buckView),
   logs: logsView,
   rules: rulesView,
