@@ -1,5 +1,8 @@
 import { countMeasure } from "../../src/functions/count";
+import { cutByClass, cutBySpecies } from "../../src/functions/cutParts";
 import { cutSummary } from "../../src/functions/cut";
+import { densitySummary, importanceValue, loreysHeight } from "../../src/functions/describe";
+import { checkCruise, doubleSample, systematicMargin } from "../../src/functions/designs";
 import { standDensity } from "../../src/functions/density";
 import { plotTable, qmd, speciesTable, standSummary, standTable, stockTable } from "../../src/functions/stand";
 import { clusterSummary, strataSummary } from "../../src/functions/strata";
@@ -25,6 +28,9 @@ export async function standTableRatios(): Promise<readonly Ratio[]> {
   const values = plots.map(([one]) => [(one as number) % 97]);
   const strata = plots.map(([one]) => [`stratum ${(one as number) % 8}`]);
   const names = Array.from({ length: 8 }, (_, i) => [`stratum ${i}`]);
+  const block = names.map(([name], i) => [name, 10 + i]);
+  const height = trees((i) => 40 + (i % 50));
+  const out = undefined;
   const acres = names.map((_, i) => [10 + i]);
 
   const onePass = () => {
@@ -48,11 +54,23 @@ export async function standTableRatios(): Promise<readonly Ratio[]> {
     SPECIESTABLE: () => speciesTable(plot, species, dbh, volume, plots, point, gauge),
     PLOTTABLE: () => plotTable(plot, dbh, volume, plots, point, gauge),
     CUTSUMMARY: () => cutSummary(plot, dbh, take, plots, point, gauge, volume),
+    "CUTSUMMARY, 8 strata": () => cutSummary(plot, dbh, take, plots, point, gauge, volume, out, strata, block),
+    CUTBYCLASS: () => cutByClass(plot, dbh, take, plots, point, gauge, volume),
+    CUTBYSPECIES: () => cutBySpecies(plot, species, dbh, take, plots, point, gauge, volume),
+    DENSITYSUMMARY: () => densitySummary(plot, dbh, take, plots, point, gauge),
+    IMPORTANCEVALUE: () => importanceValue(plot, species, dbh, plots, point, gauge),
+    LOREYSHEIGHT: () => loreysHeight(height, dbh),
+    "STANDSUMMARY, 8 strata": () => standSummary(plot, dbh, plots, point, gauge, volume, out, 95, strata, block),
+    "SPECIESTABLE, 8 strata": () =>
+      speciesTable(plot, species, dbh, volume, plots, point, gauge, out, 95, strata, block),
     COUNTMEASURE: () => countMeasure(plot, counted, plots, gauge, measured, area),
     QMD: () => qmd(dbh, counted),
     STANDDENSITY: () => standDensity(counted, dbh),
     "STRATASUMMARY, 2,000 plots": () => strataSummary(strata, values, names, acres),
     "CLUSTERSUMMARY, 2,000 plots": () => clusterSummary(strata, values),
+    "SYSTEMATICMARGIN, 2,000 plots": () => systematicMargin(values),
+    "DOUBLESAMPLE, 2,000 plots": () => doubleSample(values, values, values),
+    "CHECKCRUISE, 2,000 plots": () => checkCruise(values, values),
   };
   const ratios: Ratio[] = [];
   for (const [name, call] of Object.entries(calls)) {

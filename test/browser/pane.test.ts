@@ -59,6 +59,8 @@ async function show(page: Page, view: ViewName): Promise<void> {
     await page.fill("#paste-text", "Point,Sp,DBH,Logs\n1,ro,14.3,2.5\n1,sm,twelve,1\n3,,,\n9,ro,143,1");
   if (view === "check" && (await page.getByText("Keep as is").count()) > 0)
     await page.getByText("Keep as is").first().click();
+  if (view === "cut" && (await page.locator(".job").count()) > 0) await page.waitForSelector(".empty, .side-by-side");
+  if (view === "cut" && (await page.locator(".drawing").count()) > 0) await page.waitForSelector(".drawing svg");
   if (view === "stand" && (await page.locator(".drawing").count()) > 0) await page.waitForSelector(".drawing svg");
 }
 

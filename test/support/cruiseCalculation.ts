@@ -30,6 +30,7 @@ import {
 import type { Calculation, MemoryBook } from "./memoryHost";
 import { buckingAnswers } from "./buckingCalculation";
 import { heightCheck, productAnswers, speciesFacts, woodOf } from "./heightCalculation";
+import { cutAnswers } from "./cutCalculation";
 import { sawingAnswers } from "./sawingCalculation";
 
 /** The workbook's own functions over a book in memory, so that the pane reads figures that follow the tally. */
@@ -176,6 +177,7 @@ function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[
   const answers: Readonly<Record<string, () => CellValue[][]>> = {
     ...sawingAnswers(book),
     ...buckingAnswers(book),
+    ...cutAnswers(of, size),
     ...productAnswers(book),
     [out.summary]: summary,
     [out.harvest]: summary,

@@ -25,6 +25,7 @@ import { sources as plotsByStratum } from "../cruise/plotsByStratum";
 import { sources as plotSizes } from "../cruise/plotSizes";
 import { sources as plotsNeeded } from "../cruise/plotsNeeded";
 import { sources as quadraticMeanDiameter } from "../cruise/quadraticMeanDiameter";
+import { sources as stoppingRule } from "../cruise/stoppingRule";
 import { sources as stratified } from "../cruise/stratified";
 import { sources as successiveDifferences } from "../cruise/successiveDifferences";
 import { sources as tractTotal } from "../cruise/tractTotal";
@@ -163,7 +164,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   QMD: quadraticMeanDiameter,
   MARGINOFERROR: estimate,
   MARGINPERCENT: estimate,
-  MOREPLOTS: [...plotsNeeded, ...estimate],
+  MOREPLOTS: [...plotsNeeded, ...estimate, ...stoppingRule],
   TRACTTOTAL: tractTotal,
   CHECKTREES: [...checkTree, ...farFromOthers, ...limitingDistance],
   CHECKPLOTS: checkTree,

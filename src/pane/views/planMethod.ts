@@ -8,10 +8,10 @@ import { figure } from "../figures";
 import { readStrata, sharedOut } from "../plan/planStrata";
 
 const told: readonly (readonly [title: string, says: string])[] = [
-  [pointSample.title, "points with a prism or an angle gauge"],
+  [pointSample.title, "prism or angle gauge"],
   [fixedPlots.title, "plots of one size"],
-  [strips.title, "strips across the tract"],
-  [fullTally.title, "every tree of the tract"],
+  [strips.title, "across the tract"],
+  [fullTally.title, "every tree"],
 ];
 
 /** Ways of picking trees that a cruise can be planned by; nested ones are filled in on the sheet Design. */
