@@ -43,7 +43,8 @@ describe("whoever measures in centimetres and metres", () => {
 
   it("is answered in them where a log is not sawn", () => {
     const boards = [[2.5, 20]];
-    expect(errorOf(() => sawYield(cell(40), cell(30), cell(5), boards, 0.3, any("Live"), none, metric))?.message).toBe(
+    const swapped = () => sawYield(cell(40), cell(30), cell(5), boards, 0.3, any("Live"), none, none, none, metric);
+    expect(errorOf(swapped)?.message).toBe(
       "The large end should be at least as thick as the small end. You have 30 and 40 cm. Ends swapped?",
     );
   });
