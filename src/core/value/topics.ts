@@ -56,6 +56,7 @@ import { sources as grain } from "../sawing/grain";
 import { sources as headSettings } from "../sawing/headSettings";
 import { sources as largestCant } from "../sawing/largestCant";
 import { sources as logsForCutList } from "../sawing/logsForCutList";
+import { sources as chooseLogs } from "../sawing/wanted/chooseLogs";
 import { sources as millLimits } from "../sawing/millLimits";
 import { sources as planValue } from "../sawing/planValue";
 import { sawingPatterns } from "../sawing/patterns";
@@ -85,6 +86,7 @@ import { sources as cutTree } from "./cutTree";
 import { sources as homeSawnNet } from "./homeSawnNet";
 import { sources as rulePrice } from "./rulePrice";
 import { sources as treeLumber } from "./treeLumber";
+import { sources as treesForCutList } from "./treesForCutList";
 import { sources as treeValue } from "./treeValue";
 import { sources as valueRange } from "./valueRange";
 
@@ -249,6 +251,8 @@ export const topics: readonly Topic[] = [
   { title: "Softwood sizes", sources: softwood.sources },
   { title: "Hardwood thicknesses", sources: hardwood.sources },
   { title: "Wood properties", aliases: ["Wood", "Shrinkage"], sources: woods },
+  { title: "Cut list", aliases: ["Column generation"], sources: [...chooseLogs, ...sawing] },
+  { title: "Trees for a cut list", sources: [...treesForCutList, ...chooseLogs, ...treeLogs] },
   ...Object.entries(ofFunctions).map(([title, sources]) => ({ title, sources })),
   ...cautions.map(({ title, aliases = [], source }) => ({ title, aliases, sources: [source] })),
 ].map((topic) => ({ ...topic, sources: once(topic.sources) }));

@@ -1,11 +1,12 @@
 import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
-import { products, studentT } from "../basis/statistics";
+import { weightedMean } from "../basis/statistics";
 import { inches, type Acres, type Inches, type Percent } from "../basis/units";
-import { plotWeights, type Cruise } from "../cruise/cruise";
+import { designOf, type Cruise } from "../cruise/cruise";
 import { diameterClass } from "../cruise/diameterClass";
-import { estimate, withMargin, type Estimate } from "../cruise/estimate";
-import { ratioOfMeans } from "../cruise/ratioOfMeans";
+import { withMargin, type Estimate } from "../cruise/estimate";
+import { estimateBy } from "../cruise/plotDesign";
+import { sources as ratioSources } from "../cruise/ratioOfMeans";
 import { tractTotal } from "../cruise/tractTotal";
 import { fewestOfMixed } from "../sawing/wanted/fewestOfMixed";
 import type { NewLinearProgram } from "../sawing/wanted/linearProgram";
@@ -53,6 +54,7 @@ export const sources: readonly Source[] = [
     where: "core/value/treesForCutList",
     standing: "choice of ours",
   },
+  ...ratioSources,
 ];
 
 /**
@@ -61,10 +63,11 @@ export const sources: readonly Source[] = [
  * The trees are taken as they stand: of every inch of diameter and every number of logs in the share that the cruise
  * has it. So their number is one over what share of the list an average tree gives,
  *
- *     T = 1 / R     R = sum(u_p) / sum(n_p)     m_T = T t s_R / R
+ *     T = 1 / R     R = mean(u) / mean(n)     m_T = T t s_R / R     s_R = s(u - R n) / mean(n)
  *
- *     u_p, n_p  share of the list that the trees on an acre give, and their number, as plot p has it
- *     s_R       standard error of the ratio of means, see ratioOfMeans.ts; t for n - 1 degrees of freedom
+ *     u, n  share of the list that the trees on an acre give, and their number, as each plot has it
+ *     s     standard error of a mean by the design of the cruise, whose means and t these are as well; for plots that
+ *           all weigh the same s_R is that of ratioOfMeans.ts
  *
  * What a tree gives is reckoned at the worths of the pieces that column generation ends with; a small change of the
  * stand's make-up changes T by as much at these worths as if all were planned anew. The margin is that of the sample
@@ -76,7 +79,7 @@ export function* treesForCutList(
   order: StandingOrder,
   newProgram: NewLinearProgram,
 ): Generator<number, TreesForCutList> {
-  const { cruise, sawing, counts, confidence } = order;
+  const { sawing, counts } = order;
   const kinds = kindsOf(order);
   const all = kinds.reduce((sum, { perAcre }) => sum + perAcre, 0);
   if (all === 0) throw new OutOfRange("No tree that may be felled is in the tally yet.");
@@ -97,17 +100,33 @@ export function* treesForCutList(
   const gives = new Map(kinds.map((kind, i) => [kind.key, ofOne[i] as number]));
   const given = perPlot(order, (line) => gives.get(keyOf(order, line)) ?? 0);
   const number = perPlot(order, () => 1);
-  const weight = plotWeights(cruise);
-  const weighed = (values: Float64Array) => (weight ? products(values, weight) : values);
-  const { value, standardError } = ratioOfMeans(weighed(given), weighed(number));
-  const t = studentT(confidence, cruise.plots - 1);
-  const trees = withMargin(1 / value, (t * standardError) / value ** 2);
+  const trees = inverseRatio(order, given, number);
   const onTract = (values: Float64Array): Estimate | undefined => {
     if (order.acres === undefined) return undefined;
-    const { value: perAcre, margin } = estimate(values, confidence, weight);
-    return tractTotal(perAcre, margin, order.acres, order.acresMargin ?? (0 as Acres));
+    const { value, margin } = meanOf(order, values);
+    return tractTotal(value, margin, order.acres, order.acresMargin ?? (0 as Acres));
   };
   return { trees, classes: classesOf(order, trees.value, all, onTract), never, ...optional(onTract(number)) };
+}
+
+/** How many trees make one list. */
+function inverseRatio(order: StandingOrder, given: Float64Array, number: Float64Array): Estimate {
+  const { weight } = designOf(order.cruise);
+  const trees = weightedMean(number, weight);
+  const ratio = weightedMean(given, weight) / trees;
+  const { margin } = meanOf(
+    order,
+    given.map((share, plot) => share - ratio * (number[plot] as number)),
+  );
+  return withMargin(1 / ratio, margin / trees / ratio ** 2);
+}
+
+/** Mean of the plots; the margin is left at 0 where every tree of the tract was tallied. */
+function meanOf({ cruise, confidence }: StandingOrder, values: Float64Array): Estimate {
+  const design = designOf(cruise);
+  return cruise.method.complete
+    ? withMargin(weightedMean(values, design.weight), 0)
+    : estimateBy(design, values, confidence);
 }
 
 const optional = (standing: Estimate | undefined) => (standing ? { standing } : {});
@@ -125,7 +144,7 @@ const keyOf = ({ cruise, logs }: StandingOrder, line: number) =>
 /** Trees per acre by the inch and the number of logs, added over the plots. */
 function kindsOf(order: StandingOrder): readonly Kind[] {
   const kinds = new Map<string, Kind>();
-  const weight = plotWeights(order.cruise);
+  const { weight } = designOf(order.cruise);
   for (let line = 0; line < order.cruise.dbh.length; line += 1) {
     const key = keyOf(order, line);
     const kind = kinds.get(key) ?? {
@@ -163,7 +182,7 @@ function classesOf(
   onTract: (values: Float64Array) => Estimate | undefined,
 ): readonly TreesOfClass[] {
   const classOf = (dbh: number) => diameterClass(dbh, order.classWidth);
-  const weight = plotWeights(order.cruise);
+  const { weight } = designOf(order.cruise);
   const classes = [...new Set(Array.from(order.cruise.dbh, classOf))].sort((a, b) => a - b);
   return classes.map((number) => {
     const values = perPlot(order, (line) => (classOf(order.cruise.dbh[line] as number) === number ? 1 : 0));

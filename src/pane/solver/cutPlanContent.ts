@@ -35,15 +35,15 @@ export function cutPlanContent(solved: Solved, trees: Solved | undefined, list: 
       dbh,
       takes,
       on?.value ?? null,
-      on?.margin ?? null,
+      standing?.sampled ? (on?.margin ?? null) : null,
     ]),
   };
 }
 
-function treesIn({ trees, confidence, never }: TreesResult): string {
+function treesIn({ trees, confidence, never, sampled }: TreesResult): string {
   const left = never.length > 0 ? ` No such tree gives: ${never.join(", ")}.` : "";
-  return (
-    `Standing trees: about ${figure(trees.value, 1)} +/- ${figure(trees.margin, 1)}, taken as they stand, at ${confidence} percent ` +
-    `confidence; the margin is that of the points of the cruise.${left}`
-  );
+  return sampled
+    ? `Standing trees: about ${figure(trees.value, 1)} +/- ${figure(trees.margin, 1)}, taken as they stand, at ${confidence} percent ` +
+        `confidence; the margin is that of the points of the cruise.${left}`
+    : `Standing trees: about ${figure(trees.value, 1)}, taken as they stand; every tree was tallied.${left}`;
 }

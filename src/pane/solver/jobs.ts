@@ -37,14 +37,27 @@ export interface CutListJob extends PieceJob {
 export interface TreesJob extends PieceJob {
   readonly kind: "trees";
   readonly method: string;
-  readonly size: number;
-  readonly plots: number;
+  readonly sample: TreesSample;
   readonly trees: readonly TreeToSaw[];
   readonly formClass: number;
   readonly acres: number | null;
   readonly acresMargin: number;
   readonly confidence: number;
   readonly classWidth: number;
+}
+
+/** How the plots that count were laid out and drawn. */
+export interface TreesSample {
+  /** Basal area factor or acres of every plot. */
+  readonly sizes: readonly number[];
+  /** Nested plots; where there are any, every plot has them. */
+  readonly nested: readonly { readonly leastDbh: number; readonly size: number }[];
+  readonly strata: readonly { readonly name: string; readonly acres: number }[];
+  /** The stratum of every plot, and its group; blank where there is none. */
+  readonly stratum: readonly string[];
+  readonly cluster: readonly string[];
+  /** How many fixed plots would cover the tract. */
+  readonly population: number | null;
 }
 
 export interface TreeToSaw {
@@ -99,6 +112,8 @@ export interface MoreLogsTold {
 
 export interface TreesResult {
   readonly kind: "trees";
+  /** False where every tree was tallied: then no margin is to be told. */
+  readonly sampled: boolean;
   readonly trees: Estimate;
   readonly confidence: number;
   readonly classes: readonly { readonly dbh: number; readonly takes: number; readonly standing?: Estimate }[];

@@ -3,24 +3,12 @@ import { Problem } from "../../core/basis/problem";
 import { scalingLength } from "../../core/log/scalingLength";
 import type { WorkbookHost } from "../../workbook/host";
 import { CUT_GOALS } from "../../workbook/sheets/cutListCells";
-import {
-  board,
-  BOARD_SIZES,
-  CUT_LIST,
-  log,
-  LOGS,
-  MILL,
-  named,
-  plot,
-  PLOTS,
-  TREES,
-  tree,
-  wanted,
-} from "../../workbook/tables";
+import { board, BOARD_SIZES, CUT_LIST, log, LOGS, MILL, named, wanted } from "../../workbook/tables";
 import type { TableRow } from "../../workbook/plan";
 import { number, positive, text } from "../job/cells";
 import type { Job } from "../job/job";
 import type { AllLogsJob, CutListJob, LogToSaw, PieceWanted, TreesJob } from "./jobs";
+import { readTrees } from "./readTrees";
 
 /** The planner's jobs as the workbook stands now; each as the sentence that says what is lacking where it has none. */
 export interface SolverOrders {
@@ -84,7 +72,7 @@ export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOr
             logs: measured.filter(({ sold }) => !sold).map(({ log: one }) => one),
             goal: goal === CUT_GOALS[1] ? "fewest logs" : "least wood",
           }),
-    trees: lacking || (await treesJob(host, job, common, number(settings[named.classWidth]) ?? 2)),
+    trees: lacking || (await readTrees(host, job, common, number(settings[named.classWidth]) ?? 2)),
     allLogs:
       measured.length === 0
         ? "There are no logs yet: type them in the view Scale logs, with small end, large end and length."
@@ -142,37 +130,3 @@ const sizeOf = (row: TableRow) => {
   );
   return thickness == null || width == null ? [] : [{ thickness, width, ...(price != null && { price }) }];
 };
-
-/** The trees that may be felled, with the plots that count in the workbook's own means. */
-async function treesJob(
-  host: WorkbookHost,
-  job: Job,
-  common: Pick<TreesJob, "pieces" | "kerf" | "mill">,
-  classWidth: number,
-): Promise<TreesJob | string> {
-  const [plots, trees] = await Promise.all([host.readTable(PLOTS), host.readTable(TREES)]);
-  const counted = plots.rows.map((row) => text(row[plot.counted])).filter((name) => name !== "");
-  const places = new Map(counted.map((name, i) => [name.toLowerCase(), i]));
-  const felled = trees.rows.flatMap((row) => {
-    const dbh = positive(row[tree.dbh]);
-    const place = places.get(text(row[tree.plot]).toLowerCase());
-    if (dbh === null || place === undefined || text(row[tree.take]).toLowerCase() === "no") return [];
-    return [{ plot: place, dbh, logs: positive(row[tree.logs]) ?? 0, count: positive(row[tree.count]) ?? 1 }];
-  });
-  if (counted.length < 2 || felled.length === 0)
-    return "It takes a cruise of 2 points or more with trees that may be felled.";
-  const { method, size, formClass, acres, acresMargin, confidence } = job;
-  return {
-    kind: "trees",
-    ...common,
-    method,
-    size,
-    plots: counted.length,
-    trees: felled,
-    formClass,
-    acres,
-    acresMargin,
-    confidence,
-    classWidth,
-  };
-}

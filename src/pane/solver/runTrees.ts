@@ -1,22 +1,18 @@
-import { chosen } from "../../core/basis/choices";
 import { acres, percent } from "../../core/basis/units";
-import { samplingMethods } from "../../core/cruise/methods";
-import { sameSize } from "../../core/cruise/plotSizes";
-import type { SampleSize } from "../../core/cruise/samplingMethod";
 import type { NewLinearProgram } from "../../core/sawing/wanted/linearProgram";
 import { treesForCutList } from "../../core/value/treesForCutList";
 import type { JobProgress, TreesJob, TreesResult } from "./jobs";
 import { pieceSawing } from "./runCutList";
+import { sampleOf } from "./sampleOf";
 
 /** How many standing trees a cut list takes, with its margin. */
 export function* runTrees(job: TreesJob, newProgram: NewLinearProgram): Generator<JobProgress, TreesResult> {
   const { trees, confidence } = job;
+  const sample = sampleOf(job);
   const search = treesForCutList(
     {
       cruise: {
-        method: chosen("Method", job.method, samplingMethods),
-        size: sameSize(job.size as SampleSize),
-        plots: job.plots,
+        ...sample,
         plot: trees.map(({ plot }) => plot),
         dbh: trees.map(({ dbh }) => dbh),
         count: trees.map(({ count }) => count),
@@ -36,7 +32,13 @@ export function* runTrees(job: TreesJob, newProgram: NewLinearProgram): Generato
     const step = search.next();
     if (step.done) {
       const { never, ...rest } = step.value;
-      return { kind: "trees", ...rest, confidence, never: never.map((i) => job.pieces[i]?.name ?? "") };
+      return {
+        kind: "trees",
+        sampled: !sample.method.complete,
+        ...rest,
+        confidence,
+        never: never.map((i) => job.pieces[i]?.name ?? ""),
+      };
     }
     done += 1;
     yield { doing: "Trees tried", done, of: 0 };

@@ -1,4 +1,5 @@
 import { html, nothing } from "lit";
+import type { Estimate } from "../../core/cruise/estimate";
 import { dataTable } from "../components/dataTable";
 import { message } from "../components/message";
 import { section } from "../components/section";
@@ -13,16 +14,14 @@ export function treesAnswer(pane: Pane) {
   const { orders } = pane.state;
   if (solved?.result.kind !== "trees" || !orders) return nothing;
   const { result } = solved;
-  const { trees, classes, standing, never, confidence } = result;
+  const { classes, standing, never, sampled } = result;
   return section(
     "From the standing trees",
     html`${staleNote(solved, orders.trees)}
       <p class="answer"><strong>About ${treesIn(result)} trees</strong>, taken as they stand.</p>
       <p class="hint">
-        At ${figure(confidence)} % confidence, from ${roundedTo(trees.margin)(trees.low)} to
-        ${roundedTo(trees.margin)(trees.high)}. The margin is that of the points of your cruise: how much what a tree
-        gives differs from point to point. Crook, rot and mishap come on top.
-        ${standing ? `Some ${figure(standing.value)} such trees stand on the tract, give or take ${figure(standing.margin)}.` : nothing}
+        ${sampled ? marginIn(result) : "Every tree was tallied, so no margin comes from the points."} Crook, rot and
+        mishap come on top. ${standing ? `Some ${amountIn(standing, result)} such trees stand on the tract.` : nothing}
       </p>
       ${never.length > 0 ? message({ kind: "warning", text: `No tree that may be felled gives: ${never.join(", ")}. They are left out of the number.` }) : nothing}
       ${dataTable(
@@ -31,11 +30,20 @@ export function treesAnswer(pane: Pane) {
         classes.map((one) => [
           String(one.dbh),
           figure(one.takes, 1),
-          one.standing ? `${figure(one.standing.value)} ± ${figure(one.standing.margin)}` : "",
+          one.standing ? amountIn(one.standing, result) : "",
         ]),
       )}`,
   );
 }
 
-const treesIn = ({ trees: { value, margin, marginPercent } }: TreesResult) =>
-  withMargin({ what: "Trees", value, margin, percent: marginPercent ?? null, low: null, high: null });
+const treesIn = ({ sampled, trees: { value, margin, marginPercent } }: TreesResult) =>
+  sampled
+    ? withMargin({ what: "Trees", value, margin, percent: marginPercent ?? null, low: null, high: null })
+    : figure(value, 1);
+
+const marginIn = ({ confidence, trees: { low, high, margin } }: TreesResult) =>
+  `At ${figure(confidence)} % confidence, from ${roundedTo(margin)(low)} to ${roundedTo(margin)(high)}. The margin is ` +
+  "that of the points of your cruise: how much what a tree gives differs from point to point.";
+
+const amountIn = ({ value, margin }: Estimate, { sampled }: TreesResult) =>
+  sampled ? `${figure(value)} ± ${figure(margin)}` : figure(value);

@@ -8,7 +8,7 @@ import { readOrders, type SolverOrders } from "../../../src/pane/solver/readOrde
 import { runJob } from "../../../src/pane/solver/runJob";
 import { answerOf, gapOf, moreIn } from "../../../src/pane/solver/sayCutList";
 import { cutPlanSheet } from "../../../src/workbook/sheets/cutPlan";
-import { log } from "../../../src/workbook/tables";
+import { log, plot, PLOTS } from "../../../src/workbook/tables";
 import { cruiseCalculation } from "../../support/cruiseCalculation";
 import { finished, newProgram } from "../../support/cutLists";
 import { memoryHost } from "../../support/memoryHost";
@@ -19,7 +19,7 @@ async function demo() {
   const job = await readJob(host);
   if (!job) throw new Error("The demo has no cruise.");
   const orders = (await readOrders(host, job)) as SolverOrders;
-  return { job, orders };
+  return { host, job, orders };
 }
 
 const run = async (order: SolverOrders["cutList" | "allLogs" | "trees"]) => {
@@ -37,7 +37,7 @@ describe("the planner's jobs", () => {
     expect(cutList.logs).toHaveLength(demoContent.logs.filter((row) => row[log.use] === "Saw").length);
     expect(cutList.pieces.map(({ count }) => count)).toEqual([1, 4, 13, 22, 7, 22, 26, 11]); // 10 % more, rounded
     expect(allLogs.logs).toHaveLength(10);
-    expect(trees.plots).toBe(14);
+    expect(trees.sample.sizes).toEqual(Array(14).fill(10));
     expect(trees.trees.length).toBeLessThan(132);
   });
 
@@ -71,6 +71,17 @@ describe("the planner's jobs", () => {
     for (const { scale, overrun } of figures.rules) expect(scale * (1 + overrun / 100)).toBeCloseTo(figures.boards, 6);
     const doyle = figures.rules.find(({ title }) => title === "Doyle");
     expect(doyle?.scale).toBe(871); // as the sheet Logs has it
+  });
+
+  it("take the own sizes of points, and say which point has none", async () => {
+    const { host, job } = await demo();
+    await host.updateRow(PLOTS, 0, { [plot.size]: 20, [plot.sizeUsed]: 20 });
+    const { trees } = (await readOrders(host, job)) as SolverOrders;
+    if (typeof trees === "string") throw new Error(trees);
+    expect(trees.sample.sizes.slice(0, 2)).toEqual([20, 10]);
+    const partOfTract = { ...job, size: 0 };
+    const { trees: lacking } = (await readOrders(host, partOfTract)) as SolverOrders;
+    expect(lacking).toMatch(/^Point 2 has no size: give its factor or its acres under Own size on Points/);
   });
 
   it("say why a log has no plan", async () => {

@@ -16,6 +16,13 @@ export const sources: readonly Source[] = [
     standing: "computed",
   },
   {
+    author: "P. C. Gilmore and R. E. Gomory",
+    year: "1961",
+    title: "A linear programming approach to the cutting-stock problem, Operations Research 9",
+    where: "column generation: a linear programme whose columns are priced by a programme of their own",
+    standing: "from memory",
+  },
+  {
     author: "T. C. Maness and D. M. Adams",
     year: "1991",
     title: "The combined optimization of log bucking and sawing strategies, Wood and Fiber Science 23",
