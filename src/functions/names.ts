@@ -27,6 +27,7 @@ export const functionNames = [
   "LOCALVOLUME",
   "LOCALTABLE",
   "STEMDIAMETER",
+  "STEMHEIGHT",
   "TREEWEIGHT",
   "SPECIESOF",
   "INSIDEBARK",

@@ -1,12 +1,13 @@
 import { InvalidInput } from "../core/basis/problem";
 import { told } from "../core/basis/telling";
-import { feet } from "../core/basis/units";
+import { feet, inches } from "../core/basis/units";
 import { barkSides, insideBark as insideOfBark } from "../core/tree/national/barkSides";
 import { LOWEST, stemDiameter as diameterOf } from "../core/tree/national/stemDiameter";
-import { MOST_HEIGHT, stemEquations } from "../core/tree/national/stemEquations";
+import { MOST_DBH, MOST_HEIGHT, stemEquations } from "../core/tree/national/stemEquations";
+import { stemHeight as heightOf, THINNEST } from "../core/tree/national/stemHeight";
 import { partLeft, stemParts, wholeWood } from "../core/tree/national/stemParts";
 import { stemVolume as volumeOf } from "../core/tree/national/stemVolume";
-import { treeWeight as weightOf } from "../core/tree/national/treeWeight";
+import { treeWeight as weightOf, weightLeft } from "../core/tree/national/treeWeight";
 import { aboveGroundDry, treeWeights } from "../core/tree/national/treeWeights";
 import { answered, eachCell } from "./shell/answers";
 import { conditionOf, standOf, totalHeight } from "./shell/heightTrees";
@@ -180,6 +181,46 @@ export function stemDiameter(
 }
 
 /**
+ * Height above the ground at which a standing stem has tapered to a diameter, such as the top of a product, after the national taper equation of the Forest Service.
+ * @customfunction STEMHEIGHT
+ * @param species Common name or inventory code of the species.
+ * @param dbh Diameter at breast height, over bark, in inches (cm when metric).
+ * @param height Total height, from the ground to the tip, in feet (meters when metric).
+ * @param diameter Diameter that the stem has there, in inches (cm when metric).
+ * @param [bark] Side of the bark on which the diameter is meant: Inside or Outside. Left out: Inside.
+ * @param [division] Bailey ecodivision, such as 220 or M210. Left out: the species at large.
+ * @param [origin] How the stand began: Natural or Planted; matters to slash and loblolly pine only. Left out: Natural.
+ * @param [units] Units: imperial or metric. Left out: imperial.
+ * @returns Feet above the ground (meters when metric), stump included, in the shape that was given.
+ */
+export function stemHeight(
+  species: any[][],
+  dbh: any[][],
+  height: any[][],
+  diameter: any[][],
+  bark?: SideOfBark,
+  division?: string,
+  origin?: OriginOfStand,
+  units?: StemUnits,
+): any[][] {
+  return answered(() => {
+    const system = unitSystem(units);
+    const side = chosenOr("Bark", bark, barkSides, insideOfBark);
+    const stand = standOf(division, origin);
+    const trees = {
+      equations: speciesReading(species, (one) => stemEquations(one, stand)),
+      dbh: measuredDbh(dbh, system),
+      height: totalHeight(height, system),
+      top: measuredIn(diameter, "Diameter", system.diameter, inches, THINNEST, MOST_DBH),
+    };
+    return eachCell(
+      trees,
+      saidIn(system, (tree) => heightOf(tree.equations, tree, tree.top, side) * system.distance.perOurs),
+    );
+  });
+}
+
+/**
  * Weight of a tree, after the national biomass equations of the Forest Service.
  * @customfunction TREEWEIGHT
  * @param species Common name or inventory code of the species.
@@ -188,6 +229,8 @@ export function stemDiameter(
  * @param [component] Weight wanted: Above ground, dry; Stem wood, dry; Stem wood, green; or Carbon. Left out: Above ground, dry.
  * @param [division] Bailey ecodivision, such as 220 or M210. Left out: the species at large.
  * @param [origin] How the stand began: Natural or Planted; matters to slash and loblolly pine only. Left out: Natural.
+ * @param [cull_pct] Rotten wood, in percent; it keeps part of its weight. Stem wood only. Left out: 0.
+ * @param [broken_at] Height at which the top is broken off, in feet (meters when metric); the total height is then what it was whole. Stem wood only. Left out: not broken.
  * @param [units] Units: imperial or metric. Left out: imperial.
  * @returns Pounds (kilograms when metric), in the shape that was given.
  */
@@ -198,20 +241,32 @@ export function treeWeight(
   component?: WeightOfTree,
   division?: string,
   origin?: OriginOfStand,
+  cull_pct?: any[][],
+  broken_at?: any[][],
   units?: StemUnits,
 ): any[][] {
   return answered(() => {
     const system = unitSystem(units);
     const asked = chosenOr("Component", component, treeWeights, aboveGroundDry);
     const stand = standOf(division, origin);
-    const trees = {
-      weigh: speciesReading(species, (one) => asked.of(one, stand)),
-      dbh: measuredDbh(dbh, system),
-      height: totalHeight(height, system),
-    };
+    const sizes = { dbh: measuredDbh(dbh, system), height: totalHeight(height, system) };
+    if (isLeftOut(cull_pct) && isLeftOut(broken_at)) {
+      return eachCell(
+        { ...sizes, weigh: speciesReading(species, (one) => asked.of(one, stand)) },
+        saidIn(system, (tree) => weightOf(tree.weigh, tree) * system.weight.perOurs),
+      );
+    }
     return eachCell(
-      trees,
-      saidIn(system, (tree) => weightOf(tree.weigh, tree) * system.weight.perOurs),
+      {
+        ...sizes,
+        weigh: speciesReading(species, (one) => weightLeft(asked, one, stand)),
+        ...conditionOf(cull_pct, broken_at, system),
+      },
+      saidIn(
+        system,
+        ({ weigh, dbh, height, cull, brokenAt }) =>
+          weigh({ dbh, height }, { cull, ...(brokenAt > 0 && { brokenAt }) }) * system.weight.perOurs,
+      ),
     );
   });
 }

@@ -213,9 +213,10 @@ describe("TREEWEIGHT", () => {
   });
 
   it("answers in kilograms when metric", () => {
-    expect(
-      treeWeight(cell(202), cell(50.8), cell(33.528), cell(null), cell("240"), cell(null), StemUnits.Metric),
-    ).toEqual([[near(3154.554 * 0.45359237, 2)]]);
+    const [none, metric] = [cell(null), StemUnits.Metric];
+    expect(treeWeight(cell(202), cell(50.8), cell(33.528), none, cell("240"), none, none, none, metric)).toEqual([
+      [near(3154.554 * 0.45359237, 2)],
+    ]);
   });
 
   it("says when the list has no density, in the row", () => {

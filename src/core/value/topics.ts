@@ -153,6 +153,7 @@ const ofFunctions: Readonly<Record<string, readonly Source[]>> = {
   LOCALVOLUME: [...sourcesOf(localForms), ...localVolume],
   LOCALTABLE: [...sourcesOf(localForms), ...localVolume],
   STEMDIAMETER: stemDiameter,
+  STEMHEIGHT: stemDiameter,
   TREEWEIGHT: treeWeight,
   SPECIESOF: speciesFacts,
   INSIDEBARK: insideBark,

@@ -29,7 +29,7 @@ const national = (name: "STEMVOLUME" | "TREEWEIGHT", part: string) =>
     quoted(part),
     named.division,
     named.origin,
-    ...(name === "STEMVOLUME" ? ['""', '""'] : []),
+    ...['""', '""'],
     named.units,
   );
 
