@@ -27,7 +27,7 @@ export async function yieldChart({ boards, sawdust, slabs, rules }: AllLogsFigur
   return Plot.plot({
     width,
     height: 40 + 26 * (1 + scales.length),
-    marginLeft: 150,
+    marginLeft: 162,
     marginBottom: 34,
     marginTop: 6,
     style: { background: "transparent", fontSize: "12px", fontFamily: "inherit" },

@@ -12,13 +12,14 @@ export function cutPlanContent(solved: Solved, trees: Solved | undefined, list: 
   const result = solved.result as CutListResult;
   const standing = trees?.result as TreesResult | undefined;
   return {
-    stamp:
-      `Values, not formulas: worked out in the pane from ${job.logs.length} logs and ${job.pieces.length} lines of the cut list, ` +
-      `${list.spares} percent to spare, kerf ${job.kerf} in, live or cant sawing, goal ${job.goal}, version of ${RELEASED.date}.`,
+    stamp: [
+      `Values, not formulas: worked out in the pane from ${job.logs.length} logs and ${job.pieces.length} lines of the cut list.`,
+      `With ${list.spares} percent to spare, kerf ${job.kerf} in, live or cant sawing, goal ${job.goal}, version of ${RELEASED.date}.`,
+    ],
     findings: [
       answerOf(result),
       `${gapOf(result)}${solved.stopped ? " The search was stopped before its end." : ""}`,
-      ...(standing ? [treesIn(standing)] : []),
+      ...(standing ? treesIn(standing) : []),
     ],
     inputs: { pieces: list.pieces, spares: list.spares, kerf: job.kerf, logLengths: list.logLengths },
     logs: result.logs.map(({ name, smallEnd, largeEnd, length, pieces, boardFeet }) => [
@@ -40,10 +41,13 @@ export function cutPlanContent(solved: Solved, trees: Solved | undefined, list: 
   };
 }
 
-function treesIn({ trees, confidence, never, sampled }: TreesResult): string {
+function treesIn({ trees, confidence, never, sampled }: TreesResult): readonly string[] {
+  const margin = sampled ? ` +/- ${figure(trees.margin, 1)}` : "";
   const left = never.length > 0 ? ` No such tree gives: ${never.join(", ")}.` : "";
-  return sampled
-    ? `Standing trees: about ${figure(trees.value, 1)} +/- ${figure(trees.margin, 1)}, taken as they stand, at ${confidence} percent ` +
-        `confidence; the margin is that of the points of the cruise.${left}`
-    : `Standing trees: about ${figure(trees.value, 1)}, taken as they stand; every tree was tallied.${left}`;
+  return [
+    `Standing trees: about ${figure(trees.value, 1)}${margin}, taken as they stand.${left}`,
+    sampled
+      ? `The margin is that of the points of the cruise, at ${confidence} percent confidence.`
+      : "Every tree was tallied, so no margin comes from the points.",
+  ];
 }

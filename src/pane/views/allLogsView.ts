@@ -82,7 +82,7 @@ function answer(pane: Pane, job: Job, orders: SolverOrders): TemplateResult | ty
       figures.planned === 0
         ? message({ kind: "note", text: "None of these logs has a plan: the list below says why." })
         : chartFigure({
-            finding: yieldFinding(figures),
+            finding: yieldFinding(figures).replaceAll(" %", "\u00a0%"),
             data: figures,
             draw: yieldChart,
             table: dataTable(

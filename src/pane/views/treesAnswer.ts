@@ -23,7 +23,7 @@ export function treesAnswer(pane: Pane) {
         ${sampled ? marginIn(result) : "Every tree was tallied, so no margin comes from the points."} Crook, rot and
         mishap come on top. ${standing ? `Some ${amountIn(standing, result)} such trees stand on the tract.` : nothing}
       </p>
-      ${never.length > 0 ? message({ kind: "warning", text: `No tree that may be felled gives: ${never.join(", ")}. They are left out of the number.` }) : nothing}
+      ${never.length > 0 ? message({ kind: "warning", text: `No tree that may be felled gives: ${never.join(", ")}. The number is for the rest of the list.` }) : nothing}
       ${dataTable(
         "Trees by diameter",
         ["DBH class, in", "The list takes", "Standing on the tract"],
@@ -32,6 +32,7 @@ export function treesAnswer(pane: Pane) {
           figure(one.takes, 1),
           one.standing ? amountIn(one.standing, result) : "",
         ]),
+        "Trees by diameter",
       )}`,
   );
 }

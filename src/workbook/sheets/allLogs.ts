@@ -46,7 +46,7 @@ export function allLogsSheet({ stamp, finding, inputs, parts, logs }: AllLogsCon
     sheetClass: "presentation",
     landscape: true,
     frozenRows: 2,
-    widths: [34, 16, 14, 12, 14, 14, 14, 12, 50],
+    widths: [36, 16, 14, 12, 14, 14, 16, 12, 50],
     blocks: [
       down("A1", "Title", ["All logs"]),
       down("A2", "Note", [stamp, cautionLine("Sawing"), cautionLine("Log weight"), cautionLine("Ungraded lumber")]),

@@ -18,7 +18,7 @@ export function cutListSheet({ cutList }: WorkbookContent): SheetPlan {
     sheetClass: "foundation",
     frozenRows: HEADINGS,
     printTitleRow: HEADINGS,
-    widths: [26, 14, 12, 12, 10, 14, 52],
+    widths: [26, 14, 12, 12, 16, 14, 52],
     blocks: [
       title(CUT_LIST_SHEET),
       down("A2", "Computed", [
@@ -28,7 +28,8 @@ export function cutListSheet({ cutList }: WorkbookContent): SheetPlan {
       ]),
       down("A3", "Note", [cautionLine("Ungraded lumber"), cautionLine("Sawing")]),
       down("A5", "Note", [
-        "Sizes as they come off the saw, rough and green. Logs come from the sheet Logs, those marked Sell left out; kerf and mill as on Setup and Sawing.",
+        "Sizes as they come off the saw, rough and green.",
+        "Logs come from the sheet Logs, those marked Sell left out; kerf and mill as on Setup and Sawing.",
         "The pane, view Cut list, finds which logs or how many of your trees give the pieces, and writes the plan to a sheet of its own.",
       ]),
       down("A8", "Computed", ["Spare pieces, percent"]),
@@ -75,7 +76,7 @@ export function cutListSheet({ cutList }: WorkbookContent): SheetPlan {
           { heading: wanted.length, width: 12, format: formats.hundredth, rule: asked(1, 60, "Feet.") },
           {
             heading: wanted.count,
-            width: 10,
+            width: 16,
             format: formats.whole,
             rule: asked(1, 10_000, "A whole number of pieces."),
           },

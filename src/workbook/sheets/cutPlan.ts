@@ -12,7 +12,7 @@ export interface CutPlanContent {
   /** What was found, in sentences. */
   readonly findings: readonly string[];
   /** What it was worked out from. */
-  readonly stamp: string;
+  readonly stamp: readonly string[];
   /** Sums of the inputs then, to be held against those of now. */
   readonly inputs: {
     readonly pieces: number;
@@ -52,10 +52,10 @@ export function cutPlanSheet(plan: CutPlanContent): SheetPlan {
   const { findings, stamp, logs, missing, more, trees } = plan;
   const blocks: BlockPlan[] = [
     down("A1", "Title", ["Cut plan"]),
-    down("A2", "Note", [stamp, cautionLine("Ungraded lumber"), cautionLine("Sawing"), cautionLine("Log weight")]),
-    down("A6", "Attention", [{ formula: outOfDate(plan) }]),
+    down("A2", "Note", [...stamp, cautionLine("Ungraded lumber"), cautionLine("Sawing"), cautionLine("Log weight")]),
+    down(`A${stamp.length + 5}`, "Attention", [{ formula: outOfDate(plan) }]),
   ];
-  let row = 8;
+  let row = stamp.length + 7;
   const add = (parts: readonly BlockPlan[], rows: number) => {
     blocks.push(...parts);
     row += rows;
