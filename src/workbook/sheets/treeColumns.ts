@@ -15,7 +15,7 @@ import { ofSpecies } from "./speciesColumns";
 const here = (heading: string) => thisRow(TREES, heading);
 /** One tree without a volume leaves the whole stand without one, so its row has to say so. */
 const NO_VOLUME =
-  " The tables have no volume for it, so the stand has none either: correct DBH or logs, or clear the logs to count it without volume.";
+  "The tables have no volume for it, so the stand has none either: correct DBH or logs, or clear the logs to count it without volume.";
 
 /** The two roads to a volume are never mixed in silence: this says which one a tree took. */
 const roadTaken = `=IF(${here(tree.dbh)}="","",IF(${here(tree.logs)}<>"",IF(${here(tree.height)}<>"","Logs and total height","Logs"),IF(${here(tree.height)}<>"",IF(${byLocalTable(here(tree.species))},"Local table","Total height"),"")))`;
@@ -38,7 +38,19 @@ const woodByHeight = `=IF(${noHeight},"",IF(${byLocalTable(here(tree.species))},
 
 /** Why the national equations are silent stands in the flag of the cell itself. */
 const NO_WOOD =
-  " Neither the national equations nor a local table have wood for it: see the species list on Setup, DBH and height.";
+  "Neither the national equations nor a local table have wood for it: see the species list on Setup, DBH and height.";
+
+/** Where the slip is named already, the row only has to say what hangs on it. */
+const UNTIL_MENDED = " Until it is mended, the stand has no volume.";
+
+/** One sentence for a row: its own slip first, since mending it mends what follows from it. */
+const mostImportant = (slip: string) => {
+  const noVolume = `ISERROR(${here(tree.volume)})`;
+  const heights = call("CHECKHEIGHTS", here(tree.dbh), here(tree.logs), here(tree.height), named.heightMeasured);
+  const noWood = `IF(OR(${noHeight},ISNUMBER(${here(tree.wood)})),"","${NO_WOOD}")`;
+  const ofHeight = `IF(${heights}<>"",${heights},${noWood})`;
+  return `IF(${slip}<>"",${slip}&IF(${noVolume},"${UNTIL_MENDED}",""),IF(${noVolume},"${NO_VOLUME}",${ofHeight}))`;
+};
 
 const unmeasured = `OR(${here(tree.dbh)}="",${here(tree.logs)}="")`;
 const sound = `(1-${here(tree.cull)}/100)`;
@@ -161,7 +173,7 @@ export const treeColumns = (content: WorkbookContent, checksAt: string): readonl
   {
     heading: tree.check,
     width: 44,
-    formula: `=TRIM(${rowCheck(checksAt, call("CHECKTREES", ...alone))}&" "&${call("CHECKHEIGHTS", here(tree.dbh), here(tree.logs), here(tree.height), named.heightMeasured)}&IF(ISERROR(${here(tree.volume)}),"${NO_VOLUME}","")&IF(OR(${noHeight},ISNUMBER(${here(tree.wood)})),"","${NO_WOOD}"))`,
+    formula: `=${mostImportant(rowCheck(checksAt, call("CHECKTREES", ...alone)))}`,
   },
   { heading: tree.accepted, width: 24 },
 ];
