@@ -79,6 +79,9 @@ describe("what the evening's mistakes are called", () => {
       /Price of Standing timber !Say where this price is from and of what date\./,
     ])
       expect(said).toMatch(sentence);
+    // What follows from a slip is not told beside it at length.
+    expect(said).not.toMatch(/Neither the national|The tables have no volume/);
+    expect(said).toMatch(/Until it is mended, the stand has no volume\./);
   });
 
   it("stands on the sheet Checks, too", async () => {

@@ -12,6 +12,7 @@ import {
 import type { Place } from "../../workbook/host";
 import type { Fix } from "./fix";
 import type { Job } from "./job";
+import { takesStandAway } from "./takesStandAway";
 import { cellInDoubt, treeFixes } from "./treeFixes";
 
 /** Something a Check column asks to look at. */
@@ -47,8 +48,8 @@ const ofTrees = (job: Job) =>
       says: saved.check,
       place: { table: TREES, row: saved.row, heading: cellInDoubt(saved.check) },
       fixes: treeFixes(saved, job),
-      // A tree without volume leaves the whole stand without one: no reason of the owner's can mend that.
-      canAccept: !saved.check.includes("no volume"),
+      // No reason of the owner's gives the stand its volume back.
+      canAccept: !takesStandAway(saved),
       accepted: saved.accepted,
     }));
 
