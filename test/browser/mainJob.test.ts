@@ -67,9 +67,9 @@ describe("the main job, on the page", () => {
 
   it("says what is wrong with one tree in the pane and in its row, and leaves every other cell as it was", async () => {
     const { page } = opened;
-    const before = await page.evaluate(() => woodlotPage.read("Trees!A8:O139"));
+    const before = await page.evaluate(() => woodlotPage.read("Trees!A8:Z139"));
     await typeInto("Trees!C12", "143");
-    const after = await page.evaluate(() => woodlotPage.read("Trees!A8:O139"));
+    const after = await page.evaluate(() => woodlotPage.read("Trees!A8:Z139"));
 
     const changed = after.flatMap((row, i) =>
       JSON.stringify(row) === JSON.stringify(before[i]) ? [] : [{ row: i, cells: row }],
@@ -81,19 +81,19 @@ describe("the main job, on the page", () => {
     await pane.go("Check");
     await pane.untilItSays(/DBH 143 in is over your 60 in limit\./);
     await typeInto("Trees!C12", String(before[4]?.[2]));
-    expect(await page.evaluate(() => woodlotPage.read("Trees!A8:O139"))).toEqual(before);
+    expect(await page.evaluate(() => woodlotPage.read("Trees!A8:Z139"))).toEqual(before);
   });
 
   it("loses nothing when the page is loaded again", async () => {
     const { page } = opened;
-    const before = await page.evaluate(() => woodlotPage.read("Trees!A7:O139"));
+    const before = await page.evaluate(() => woodlotPage.read("Trees!A7:Z139"));
     const stand = await page.evaluate(() => woodlotPage.read("Stand!A7:F26"));
     await page.evaluate(() => woodlotPage.saved());
     await page.reload();
     await page.waitForFunction(() => typeof woodlotPage === "object");
     await page.evaluate(() => woodlotPage.settled());
     await pane.untilItSays(/Pasted stand/);
-    expect(await page.evaluate(() => woodlotPage.read("Trees!A7:O139"))).toEqual(before);
+    expect(await page.evaluate(() => woodlotPage.read("Trees!A7:Z139"))).toEqual(before);
     expect(await page.evaluate(() => woodlotPage.read("Stand!A7:F26"))).toEqual(stand);
   });
 

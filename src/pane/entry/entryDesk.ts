@@ -119,7 +119,7 @@ export function createEntryDesk<E>(options: EntryDeskOptions<E>): EntryDesk<E> {
       const saved = lines()[0];
       if (waiting) {
         if (waiting.written || !writes.drop(waiting.id)) writes.remove(waiting.entry);
-        set({ text: waiting.text });
+        set({ text: kind.write(waiting.entry) });
       } else if (saved) {
         writes.remove(saved.entry);
         set({ text: kind.write(saved.entry) });
