@@ -7,6 +7,8 @@ export type SolverJob = CutListJob | TreesJob | AllLogsJob;
 export interface LogToSaw {
   readonly name: string;
   readonly smallEnd: number;
+  /** The second reading, where the small end was read twice. */
+  readonly second?: number;
   readonly largeEnd: number;
   readonly length: number;
 }
@@ -68,12 +70,23 @@ export interface TreeToSaw {
   readonly count: number;
 }
 
+/** A line of the boards that are wanted; siding and shingles by the size of their blank. */
+export interface SizeWanted {
+  readonly thickness: number;
+  readonly width: number;
+  readonly length?: number;
+  readonly product: string;
+  readonly each?: number;
+  readonly price?: number;
+}
+
 /** The best plan of every log for the boards that are wanted of any. */
 export interface AllLogsJob {
   readonly kind: "allLogs";
   readonly logs: readonly LogToSaw[];
-  readonly sizes: readonly { readonly thickness: number; readonly width: number; readonly price?: number }[];
+  readonly sizes: readonly SizeWanted[];
   readonly pattern: string;
+  readonly taper: string;
   readonly kerf: number;
   readonly mill: Mill;
 }

@@ -1,13 +1,16 @@
 import { patternFrom, millFrom } from "./readMill";
 import { Problem } from "../../core/basis/problem";
 import { scalingLength } from "../../core/log/scalingLength";
+import { splitTaper } from "../../core/sawing/lyingLog";
+import { products } from "../../core/sawing/resawn";
+import { widthsNamed } from "../../core/sawing/widthsNamed";
 import type { WorkbookHost } from "../../workbook/host";
 import { CUT_GOALS } from "../../workbook/sheets/cutListCells";
 import { board, BOARD_SIZES, CUT_LIST, log, LOGS, MILL, named, wanted } from "../../workbook/tables";
-import type { TableRow } from "../../workbook/plan";
+import type { CellValue, TableRow } from "../../workbook/plan";
 import { number, positive, text } from "../job/cells";
 import type { Job } from "../job/job";
-import type { AllLogsJob, CutListJob, LogToSaw, PieceWanted, TreesJob } from "./jobs";
+import type { AllLogsJob, CutListJob, LogToSaw, PieceWanted, SizeWanted, TreesJob } from "./jobs";
 import { readTrees } from "./readTrees";
 
 /** The planner's jobs as the workbook stands now; each as the sentence that says what is lacking where it has none. */
@@ -35,7 +38,7 @@ export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOr
     host.readTable(LOGS),
     host.readTable(MILL),
     host.readTable(BOARD_SIZES),
-    host.readNames([named.kerf, named.pattern, named.classWidth]),
+    host.readNames([named.kerf, named.pattern, named.taper, named.classWidth]),
   ]);
   const list = hasList ? (await host.readTable(CUT_LIST)).rows : [];
   const [spares, goal] = hasList
@@ -83,6 +86,7 @@ export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOr
               logs: measured.map(({ log: one }) => one),
               sizes: sizes.rows.flatMap(sizeOf),
               pattern: patternFrom(text(settings[named.pattern])),
+              taper: text(settings[named.taper]) || splitTaper.title,
               kerf,
               mill: limits,
             },
@@ -91,11 +95,12 @@ export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOr
 
 function logOf(row: TableRow, scale: Job["scale"]): readonly { readonly log: LogToSaw; readonly sold: boolean }[] {
   const smallEnd = positive(row[log.smallEnd]);
+  const second = positive(row[log.second]);
   const largeEnd = positive(row[log.largeEnd]);
   const length = positive(row[log.scalingLength]) ?? scaledLength(positive(row[log.length]), scale);
   if (smallEnd === null || largeEnd === null || !length || largeEnd < smallEnd) return [];
   const sold = text(row[log.use]).toLowerCase() === "sell";
-  return [{ log: { name: text(row[log.log]), smallEnd, largeEnd, length }, sold }];
+  return [{ log: { name: text(row[log.log]), smallEnd, ...(second !== null && { second }), largeEnd, length }, sold }];
 }
 
 /** As the sheet has it, where the sheet has not calculated yet; null where a log is too short to be scaled. */
@@ -124,9 +129,29 @@ const volumeOf = (row: TableRow): number =>
     1 / 12,
   );
 
-const sizeOf = (row: TableRow) => {
-  const [thickness, width, price] = [board.thickness, board.width, board.price].map((heading) =>
+/** A size for each width that a line names; none of a line that cannot be read. */
+function sizeOf(row: TableRow): readonly SizeWanted[] {
+  const [thickness, length, each, price] = [board.thickness, board.length, board.each, board.price].map((heading) =>
     positive(row[heading]),
   );
-  return thickness == null || width == null ? [] : [{ thickness, width, ...(price != null && { price }) }];
-};
+  if (thickness == null) return [];
+  const size = {
+    thickness,
+    product: text(row[board.product]) || (products[0]?.title ?? ""),
+    ...(length != null && { length }),
+    ...(each != null && { each }),
+    ...(price != null && { price }),
+  };
+  return widthsIn(row[board.width]).map((width) => ({ ...size, width }));
+}
+
+function widthsIn(cell: CellValue | undefined): readonly number[] {
+  const width = positive(cell);
+  if (width !== null) return [width];
+  try {
+    return widthsNamed(text(cell)) ?? [];
+  } catch (problem) {
+    if (problem instanceof Problem) return [];
+    throw problem;
+  }
+}

@@ -1,11 +1,14 @@
 import { chosen } from "../../core/basis/choices";
 import { Problem } from "../../core/basis/problem";
-import { dollarsPerMbf, inches } from "../../core/basis/units";
+import { dollars, dollarsPerMbf, feet, inches } from "../../core/basis/units";
+import type { BoardSize } from "../../core/sawing/boardSize";
+import { tapers } from "../../core/sawing/lyingLog";
 import { sawingPatterns } from "../../core/sawing/patterns";
+import { COMMON_SHINGLE, productOf } from "../../core/sawing/resawn";
 import { solidVolume } from "../../core/sawing/sawLog";
 import { sawPlan } from "../../core/sawing/sawPlan";
 import { sawYield } from "../../core/sawing/sawYield";
-import type { AllLogsJob, AllLogsResult, JobProgress, LogSawn, LogToSaw } from "./jobs";
+import type { AllLogsJob, AllLogsResult, JobProgress, LogSawn, LogToSaw, SizeWanted } from "./jobs";
 import { sawLogOf } from "./runCutList";
 
 /** Plans the sawing of one log after another. */
@@ -24,17 +27,14 @@ export function* runAllLogs(job: AllLogsJob): Generator<JobProgress, AllLogsResu
   return result();
 }
 
-function sawnOrWhy(log: LogToSaw, { sizes, pattern, kerf, mill }: AllLogsJob) {
+function sawnOrWhy(log: LogToSaw, { sizes, pattern, taper, kerf, mill }: AllLogsJob) {
   try {
     const plan = sawPlan({
       log: sawLogOf(log),
-      sizes: sizes.map(({ thickness, width, price }) => ({
-        thickness: inches(thickness),
-        width: inches(width),
-        ...(price !== undefined && { price: dollarsPerMbf(price) }),
-      })),
+      sizes: sizes.map((size) => boardSize(size, kerf)),
       kerf: inches(kerf),
       pattern: chosen("Pattern", pattern, sawingPatterns),
+      taper: chosen("Taper", taper, tapers),
       mill,
     });
     return { ...sawYield(plan), wood: solidVolume(sawLogOf(log)) };
@@ -42,4 +42,17 @@ function sawnOrWhy(log: LogToSaw, { sizes, pattern, kerf, mill }: AllLogsJob) {
     if (problem instanceof Problem) return { why: problem.message };
     throw problem;
   }
+}
+
+/** As the sheet Sawing reads the same line: the mill's own saw resaws, and a length of shingles is that of each. */
+function boardSize({ thickness, width, length, product, each, price }: SizeWanted, kerf: number): BoardSize {
+  const { id } = productOf(product);
+  return {
+    thickness: inches(thickness),
+    width: inches(width),
+    ...(length !== undefined && id !== "shingles" && { length: feet(length) }),
+    ...(price !== undefined && { price: dollarsPerMbf(price) }),
+    ...(each !== undefined && { pricePerPiece: dollars(each) }),
+    ...(id !== "board" && { resawing: { product: id, kerf, crossKerf: kerf, length: length ?? COMMON_SHINGLE } }),
+  };
 }

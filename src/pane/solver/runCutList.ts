@@ -10,10 +10,15 @@ import type { CutListJob, CutListResult, JobProgress, LogToSaw, MoreLogsTold, Na
 /** Taper of logs that are thought of, where the yard has none to go by; a choice of ours, 2 in on 16 ft. [in per ft] */
 const USUAL_TAPER = 0.125;
 
-export const sawLogOf = ({ smallEnd, largeEnd, length }: LogToSaw): SawLog => ({
+/** An end with two readings is oval, and the other end as oval as it, as the sheets have it. */
+export const sawLogOf = ({ smallEnd, second, largeEnd, length }: LogToSaw): SawLog => ({
   smallEnd: inches(smallEnd),
   largeEnd: inches(largeEnd),
   length: feet(length),
+  ...(second !== undefined && {
+    smallEndAcross: inches(second),
+    largeEndAcross: inches((largeEnd * second) / smallEnd),
+  }),
 });
 
 export const pieceSawing = (job: Pick<CutListJob, "pieces" | "kerf" | "mill">): PieceSawing => ({
@@ -71,7 +76,7 @@ export function* runCutList(job: CutListJob, newProgram: NewLinearProgram): Gene
 function alike(logs: readonly LogToSaw[]): readonly (readonly LogToSaw[])[] {
   const groups = new Map<string, LogToSaw[]>();
   for (const log of logs) {
-    const key = `${log.smallEnd} ${log.largeEnd} ${log.length}`;
+    const key = `${log.smallEnd} ${log.second ?? ""} ${log.largeEnd} ${log.length}`;
     groups.set(key, [...(groups.get(key) ?? []), log]);
   }
   return [...groups.values()];

@@ -10,6 +10,8 @@ import { speciesCodes } from "./setup";
 import { asked } from "./sheetParts";
 
 const here = (heading: string) => thisRow(LOGS, heading);
+/** Both readings of the small end, which stand side by side: an end with two is oval. */
+const bothReadings = `${LOGS}[[#This Row],[${log.smallEnd}]:[${log.second}]]`;
 const isBlank = (...headings: readonly string[]) => `OR(${headings.map((heading) => `${here(heading)}=""`).join(",")})`;
 
 /** Net scale with a deduction, gross without: the same call but for that. */
@@ -79,7 +81,7 @@ export const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
     format: formats.volume,
     formula: `=IF(${isBlank(log.smallEnd, log.largeEnd, log.length)},"",INDEX(${call(
       "SAWYIELD",
-      here(log.smallEnd),
+      bothReadings,
       here(log.largeEnd),
       here(log.scalingLength),
       boardList,
@@ -87,7 +89,7 @@ export const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
       named.pattern,
       millList,
       "0",
-      '""',
+      named.taper,
       named.units,
     )},2,2)*${named.realized}/100)`,
   },

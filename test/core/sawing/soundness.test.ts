@@ -1,55 +1,19 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { OutOfRange } from "../../../src/core/basis/problem";
-import type { Outline } from "../../../src/core/sawing/outline";
 import { best } from "../../../src/core/sawing/patterns/best";
 import { sawingPatterns } from "../../../src/core/sawing/patterns";
 import { diameterAt } from "../../../src/core/sawing/sawLog";
-import type { SawingPattern, SawPlan } from "../../../src/core/sawing/sawingPattern";
 import { sawYield } from "../../../src/core/sawing/sawYield";
-import { board, boardsOf, planned, sawLog } from "../../support/sawing";
+import { boardsOf } from "../../support/sawing";
+import { anOrder, apart, corners, planBy } from "../../support/sawOrders";
 
 const NONE = 1e-6;
-
-const anOrder = fc.record({
-  smallEnd: fc.double({ min: 6, max: 26, noNaN: true }),
-  taper: fc.double({ min: 0, max: 5, noNaN: true }),
-  length: fc.double({ min: 4, max: 18, noNaN: true }),
-  kerf: fc.double({ min: 0.05, max: 0.3, noNaN: true }),
-  sizes: fc.uniqueArray(
-    fc.record({ thickness: fc.constantFrom(1, 1.25, 2, 4), width: fc.integer({ min: 3, max: 10 }) }),
-    { minLength: 1, maxLength: 6, selector: ({ thickness, width }) => `${thickness} ${width}` },
-  ),
-  bladeAboveBed: fc.constantFrom(0, 0, 1, 2),
-  throat: fc.constantFrom(Infinity, Infinity, 1.5, 4),
-  waneAllowed: fc.constantFrom<number>(0, 0, 0, 30),
-});
-type Order = typeof anOrder extends fc.Arbitrary<infer T> ? T : never;
-
-function plan(pattern: SawingPattern, order: Order): SawPlan | undefined {
-  const { smallEnd, taper, length, kerf, sizes, bladeAboveBed, throat, waneAllowed } = order;
-  const log = sawLog(smallEnd, smallEnd + taper, length);
-  const boards = sizes.map(({ thickness, width }) => board(thickness, width));
-  try {
-    return planned(log, boards, kerf, { pattern, mill: { bladeAboveBed, throat, waneAllowed } });
-  } catch (problem) {
-    if (problem instanceof OutOfRange) return undefined;
-    throw problem;
-  }
-}
-
-/** How far apart two rectangles lie; below 0 where they overlap. */
-const apart = (one: Outline, other: Outline) =>
-  Math.max(one.left - other.right, other.left - one.right, one.lower - other.upper, other.lower - one.upper);
-
-const corners = ({ left, right, lower, upper }: Outline) =>
-  [left, right].flatMap((u) => [lower, upper].map((v) => Math.hypot(u, v)));
 
 describe.each(sawingPatterns)("a plan by $title", (pattern) => {
   it("lays every board inside the log at its own end, and no two closer than a kerf", () => {
     fc.assert(
       fc.property(anOrder, (order) => {
-        const found = plan(pattern, { ...order, waneAllowed: 0 });
+        const found = planBy(pattern, { ...order, waneAllowed: 0 });
         const boards = found ? boardsOf(found) : [];
         boards.forEach((one, i) => {
           const radius = diameterAt(found?.log as never, one.piece.length) / 2;
@@ -70,7 +34,7 @@ describe.each(sawingPatterns)("a plan by $title", (pattern) => {
   it("passes the blade through no board, each time above the bed, and leaves on it what can stay there", () => {
     fc.assert(
       fc.property(anOrder, (order) => {
-        const found = plan(pattern, order);
+        const found = planBy(pattern, order);
         if (!found) return;
         const boards = boardsOf(found);
         for (const { kerfIn, headReading } of found.cuts) {
@@ -99,7 +63,7 @@ describe.each(sawingPatterns)("a plan by $title", (pattern) => {
   it("never takes more than the area of the log and its kerfs, and shares that add to 100 %", () => {
     fc.assert(
       fc.property(anOrder, (order) => {
-        const found = plan(pattern, { ...order, waneAllowed: 0 });
+        const found = planBy(pattern, { ...order, waneAllowed: 0 });
         if (!found) return;
         const boards = boardsOf(found);
         for (const end of new Set(boards.map(({ piece }) => Number(piece.length)))) {
@@ -121,12 +85,12 @@ describe.each(sawingPatterns)("a plan by $title", (pattern) => {
   it("is the same each time and whatever the list is sorted by, never above the best, no poorer where wane may show", () => {
     fc.assert(
       fc.property(anOrder, (order) => {
-        const found = plan(pattern, order);
-        expect(plan(pattern, order)).toEqual(found);
+        const found = planBy(pattern, order);
+        expect(planBy(pattern, order)).toEqual(found);
         const worth = found?.worth ?? 0;
-        expect(plan(pattern, { ...order, sizes: [...order.sizes].reverse() })?.worth ?? 0).toBeCloseTo(worth, 6);
-        expect(plan(best, order)?.worth ?? 0).toBeGreaterThanOrEqual(worth - NONE);
-        expect(plan(pattern, { ...order, waneAllowed: 50 })?.worth ?? 0).toBeGreaterThanOrEqual(worth - NONE);
+        expect(planBy(pattern, { ...order, sizes: [...order.sizes].reverse() })?.worth ?? 0).toBeCloseTo(worth, 6);
+        expect(planBy(best, order)?.worth ?? 0).toBeGreaterThanOrEqual(worth - NONE);
+        expect(planBy(pattern, { ...order, waneAllowed: 50 })?.worth ?? 0).toBeGreaterThanOrEqual(worth - NONE);
       }),
       { numRuns: 40 },
     );

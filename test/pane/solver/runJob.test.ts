@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { millLimits } from "../../../src/core/sawing/millLimits";
 import { demoContent, demoWorkbook } from "../../../src/demo/demoWorkbook";
+import { sawYield, SawingPatternName, SawingTaper } from "../../../src/functions/sawing";
 import { readJob } from "../../../src/pane/job/readJob";
 import { allLogsFigures } from "../../../src/pane/solver/allLogsFigures";
 import { cutPlanContent } from "../../../src/pane/solver/cutPlanContent";
@@ -8,7 +10,8 @@ import { readOrders, type SolverOrders } from "../../../src/pane/solver/readOrde
 import { runJob } from "../../../src/pane/solver/runJob";
 import { answerOf, gapOf, moreIn } from "../../../src/pane/solver/sayCutList";
 import { cutPlanSheet } from "../../../src/workbook/sheets/cutPlan";
-import { log, plot, PLOTS } from "../../../src/workbook/tables";
+import type { TableRow } from "../../../src/workbook/plan";
+import { board, BOARD_SIZES, log, LOGS, plot, PLOTS } from "../../../src/workbook/tables";
 import { cruiseCalculation } from "../../support/cruiseCalculation";
 import { finished, newProgram } from "../../support/cutLists";
 import { memoryHost } from "../../support/memoryHost";
@@ -82,6 +85,45 @@ describe("the planner's jobs", () => {
     const partOfTract = { ...job, size: 0 };
     const { trees: lacking } = (await readOrders(host, partOfTract)) as SolverOrders;
     expect(lacking).toMatch(/^Point 2 has no size: give its factor or its acres under Own size on Points/);
+  });
+
+  it("plan a log as the sheets do: oval by both readings, by length, product, price per piece, widths and taper", async () => {
+    const { host, job } = await demo();
+    const lines: [string, TableRow][] = [
+      [BOARD_SIZES, { [board.thickness]: 1, [board.width]: "4 to 8 by 2", [board.length]: 8, [board.each]: 5 }],
+      [BOARD_SIZES, { [board.thickness]: 1.25, [board.width]: 6, [board.product]: "Bevel siding", [board.price]: 900 }],
+      [LOGS, { [log.log]: "O", [log.smallEnd]: 14, [log.second]: 17, [log.largeEnd]: 16, [log.length]: 16.5 }],
+    ];
+    const rowsOf = (table: string) => lines.filter(([name]) => name === table).map(([, row]) => row);
+    const read = async (table: string) => {
+      const there = await host.readTable(table);
+      return rowsOf(table).length > 0 ? { ...there, rows: rowsOf(table) } : there;
+    };
+    const orders = await readOrders({ ...host, readTable: read }, job);
+    const order = orders?.allLogs;
+    if (order === undefined || typeof order === "string") throw new Error(String(order));
+    const [planned] = ((await run({ ...order, taper: "Full", pattern: "Live" })) as AllLogsResult).logs;
+    const boards = [
+      [1, "4 to 8 by 2", 8, "", 5, null],
+      [1.25, 6, null, "Bevel siding", null, 900],
+    ];
+    const mill = Object.entries(order.mill).map(([id, value]) => [
+      millLimits.find((limit) => limit.id === id)?.title ?? "",
+      value,
+    ]);
+    const [, asTheSheet] = sawYield(
+      [[14, 17]],
+      [[16]],
+      [[16]],
+      boards,
+      order.kerf,
+      SawingPatternName.live,
+      mill,
+      0,
+      SawingTaper.full,
+    );
+    expect(planned).toMatchObject({ second: 17, pieces: asTheSheet?.[0], boardFeet: asTheSheet?.[1] });
+    expect((planned as { value?: number }).value).toBeCloseTo(asTheSheet?.[2] as number, 6);
   });
 
   it("say why a log has no plan", async () => {
