@@ -16,7 +16,7 @@ import { treeChecks } from "./shell/treeChecks";
  * @param [volume] Volume of each tree, in board feet. Left out: volumes are not compared.
  * @param [distance] Level distance of each tree from the middle of its plot where it was taped, in feet (m). Left out: none was.
  * @param [method] How trees were picked: Point or Fixed. Left out: distances are not checked.
- * @param [size] Basal area factor in square feet per acre (m2/ha), or plot size in acres (ha). Left out: distances are not checked.
+ * @param [size] Basal area factor in square feet per acre (m2/ha), or plot size in acres (ha): one for all, or one beside each of the plots. Left out: distances are not checked.
  * @param [units] Units: imperial or metric. Left out: imperial.
  * @returns A sentence or a blank for each row, in the shape that was given.
  */
@@ -32,7 +32,7 @@ export function checkTrees(
   volume?: any[][],
   distance?: any[][],
   method?: string,
-  size?: any,
+  size?: any[][],
   units?: string,
 ): any[][] {
   return treeChecks({

@@ -37,6 +37,7 @@ export const tree = {
   wood: "Wood ft3",
   weight: "Green lb",
   perAcre: "Trees per acre",
+  left: "Left out",
   check: "Check",
   accepted: "Accepted because",
 } as const;

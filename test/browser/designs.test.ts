@@ -76,6 +76,24 @@ describe("the designs of a cruise, on the page", () => {
     await set("Points!Q8", [[""]]);
   });
 
+  it("drop a point outside the tract from the number of points, and its trees with it, each with a word", async () => {
+    const [all, number] = [await volumes(), Number(await cell("Stand!E6")) || PLOTS];
+    expect(number).toBe(PLOTS);
+    const tallied = (await read(opened.page, "Trees!A8:C150")).filter(([plot]) => plot === 1).length;
+    expect(tallied).toBeGreaterThan(0);
+    await set("Points!R8", [["Yes"]]);
+    expect(await cell("Stand!A6")).toContain("1 point outside the tract is left out.");
+    expect(await cell("Stand!A2")).toContain(`${PLOTS - 1} points`);
+    expect(await cell("Stand!B12")).toBeCloseTo(mean(all.slice(1)), 6);
+    expect(await cell("Cut!E10")).toBeCloseTo(mean(all.slice(1)), 6);
+    expect(await cell("Points!M8")).toContain("the trees tallied on it are left out");
+    const trees = (await read(opened.page, "Trees!A8:W150")).filter(([plot]) => plot === 1);
+    for (const row of trees) expect(row.some((one) => String(one).startsWith("Left out: its point lies"))).toBe(true);
+    expect(Number((await read(opened.page, "Margins!B17:B17"))[0]?.[0])).toBeGreaterThan(0);
+    await set("Points!R8", [[""]]);
+    expect(await cell("Stand!B12")).toBeCloseTo(mean(all), 6);
+  });
+
   it("stretch the radius of fixed plots on a slope one way only, and narrow the margin for a population", async () => {
     await set("Setup!B8:B9", [["Fixed"], [0.1]]);
     const level = Math.sqrt(4356 / Math.PI);

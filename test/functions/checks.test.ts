@@ -104,7 +104,7 @@ describe("CHECKTREES over whole columns", () => {
   it("holds a taped distance against the limiting distance of the gauge, or against the plot", () => {
     // Reference table of basal area factor 10: 14 in, 38.5 ft. A plot of 1/10 ac has a radius of 37.2 ft.
     const taped = (method: string, size: number, distance: number): unknown =>
-      checkTrees([[1]], [["ro"]], [[14]], [[2]], plots, codes, "", "", [[""]], [[distance]], method, size)[0]?.[0];
+      checkTrees([[1]], [["ro"]], [[14]], [[2]], plots, codes, "", "", [[""]], [[distance]], method, [[size]])[0]?.[0];
     expect(taped("Point", 10, 38.5)).toBe("");
     expect(taped("Point", 10, 38.9)).toBe(
       "Taped at 38.9 ft, but a tree of 14 in is out beyond 38.5 ft. Distance, DBH or gauge?",
@@ -112,6 +112,29 @@ describe("CHECKTREES over whole columns", () => {
     expect(taped("Fixed", 0.1, 37.2)).toBe("");
     expect(taped("Fixed", 0.1, 38)).toContain("out beyond 37.2 ft");
     expect(taped("All", 10, 380)).toBe("");
+  });
+
+  it("goes by the gauge beside each plot where points have gauges of their own", () => {
+    // The same table: 14 in reach 38.5 ft at a factor of 10, and half as far at 40
+    const taped = (plot: unknown, distance: number): unknown =>
+      checkTrees(
+        [[plot]],
+        [["ro"]],
+        [[14]],
+        [[2]],
+        column([1, "2a", 3]),
+        codes,
+        "",
+        "",
+        [[""]],
+        [[distance]],
+        "Point",
+        column([10, 40, ""]),
+      )[0]?.[0];
+    expect(taped(1, 38.5)).toBe("");
+    expect(taped("2A", 19.2)).toBe("");
+    expect(taped("2a", 20)).toContain("out beyond 19.3 ft");
+    expect(taped(3, 300)).toBe(""); // a plot without a size has no limit to hold a tree against
   });
 
   it("does so in metric units, too", () => {
@@ -129,7 +152,7 @@ describe("CHECKTREES over whole columns", () => {
         [[""]],
         [[distance]],
         "Point",
-        2,
+        [[2]],
         "metric",
       )[0]?.[0];
     expect(taped(12.8)).toBe("");
@@ -150,7 +173,7 @@ describe("CHECKTREES over whole columns", () => {
         [[""]],
         [[30]],
         "Prizm",
-        10,
+        [[10]],
       ),
     ).toEqual(column([0, 0].map(() => expect.stringContaining("Method should be one of") as string)));
   });

@@ -31,21 +31,23 @@ export function densityTable(given: TallyArguments & { readonly take: unknown },
   );
 }
 
-/** What the lines of a tally stand for on an acre of the stand, each plot by what it weighs. */
+/**
+ * What the lines of a tally stand for on an acre of the stand, each plot by what it weighs. Trees of one diameter are
+ * put together: a measure asks nothing else of a tree, and a tally has few diameters beside its trees.
+ */
 function onAnAcre(cruise: Cruise, kept: (line: number) => boolean): DiameterList {
   const { method, size, plots, plot, dbh, count } = cruise;
   const { weight } = designOf(cruise);
   const weights = weight ? weight.reduce((sum, one) => sum + one, 0) : plots;
-  const lines = Array.from({ length: dbh.length }, (_, line) => line).filter(kept);
-  return {
-    dbh: lines.map((line) => dbh[line] as number),
-    trees: lines.map((line) => {
-      const place = plot[line] as number;
-      const diameter = inches(dbh[line] as number);
-      const standsFor = (count[line] as number) * method.treesPerAcre(diameter, size.ofTree(place, diameter));
-      return (standsFor * (weight?.[place] ?? 1)) / weights;
-    }),
-  };
+  const trees = new Map<number, number>();
+  for (let line = 0; line < dbh.length; line += 1) {
+    if (!kept(line)) continue;
+    const place = plot[line] as number;
+    const diameter = inches(dbh[line] as number);
+    const standsFor = (count[line] as number) * method.treesPerAcre(diameter, size.ofTree(place, diameter));
+    trees.set(diameter, (trees.get(diameter) ?? 0) + (standsFor * (weight?.[place] ?? 1)) / weights);
+  }
+  return { dbh: [...trees.keys()], trees: [...trees.values()] };
 }
 
 /** One measure; a stand without trees has none, and its cell says so. */

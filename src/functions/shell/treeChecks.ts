@@ -112,16 +112,36 @@ function rulesOf(
   };
 }
 
-type LimitOf = (dbh: number) => FullTallyLine["limit"];
+type LimitOf = (dbh: number, plot: string | undefined) => FullTallyLine["limit"];
 
-/** How far a tree of a diameter may stand, where the tally has a middle to tape from. */
-function limitOf({ method, size, distance }: CheckArguments, units: UnitSystem): LimitOf {
-  const cells = asCells(size);
-  if (isLeftOut(method) || isLeftOut(size) || isMissing(column(distance, "Distance")) || cells.length > 1)
-    return () => undefined;
+/**
+ * How far a tree of a diameter may stand on its plot, where the tally has a middle to tape from. Sizes are one for all
+ * plots, or one beside each; a plot without a size has no limit.
+ */
+function limitOf({ plots, method, size, distance }: CheckArguments, units: UnitSystem): LimitOf {
+  if (isLeftOut(method) || isLeftOut(size) || isMissing(column(distance, "Distance"))) return () => undefined;
   const picked = chosen("Method", asCells(method)[0]?.[0], samplingMethods);
-  const taken = sampleSize(size, picked, units);
-  return (dbh) => picked.farthest?.(inches(dbh), taken);
+  const sizes = column(size, picked.size.what);
+  if (sizes.single) {
+    const taken = sampleSize(size, picked, units);
+    return (dbh) => picked.farthest?.(inches(dbh), taken);
+  }
+  const own = sizesByPlot(plots, sizes);
+  return (dbh, plot) => {
+    const cell = plot === undefined ? undefined : own.get(plot.toLowerCase());
+    return cell === undefined ? undefined : picked.farthest?.(inches(dbh), sampleSize([[cell]], picked, units));
+  };
+}
+
+function sizesByPlot(plots: unknown, sizes: Column): ReadonlyMap<string, unknown> {
+  const names = column(plots, "Plots");
+  const own = new Map<string, unknown>();
+  const rows = sharedRows([names, sizes]);
+  for (let row = 0; row < rows; row += 1) {
+    if (isNothing(names.at(row)) || isNothing(sizes.at(row))) continue;
+    own.set(String(names.at(row)).trim().toLowerCase(), sizes.at(row));
+  }
+  return own;
 }
 
 /** A line, or the sentence that says which of its cells cannot be read. */
@@ -138,7 +158,7 @@ function lineOf(lists: Lists, row: number, units: UnitSystem, limit: LimitOf): F
       // A volume that is no number says so in its own cell.
       volume: typeof volume === "number" && volume > 0 && Number.isFinite(volume) ? volume : undefined,
       distance: distance === undefined ? undefined : feet(distance),
-      limit: dbh !== undefined && dbh > 0 && distance !== undefined ? limit(dbh) : undefined,
+      limit: dbh !== undefined && dbh > 0 && distance !== undefined ? limit(dbh, nameAt(lists.plot, row)) : undefined,
     };
   } catch (problem) {
     if (problem instanceof Problem) return problem.message;

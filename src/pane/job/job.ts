@@ -29,6 +29,8 @@ export interface SavedPlot {
   readonly empty: boolean;
   /** Its center lies outside the tract, or trees were only counted there: it is no plot of the means. */
   readonly left?: boolean;
+  /** Its own basal area factor or acres, a sweep reckoned in, as the sheet has it; null: that of Setup. */
+  readonly size?: number | null;
   readonly check: string;
   readonly accepted: string;
 }

@@ -43,6 +43,7 @@ export const plotsOf = (table: TableContent): readonly SavedPlot[] =>
       visited: yes(row[plotHeading.visited]) || yes(row[plotHeading.none]),
       empty: yes(row[plotHeading.none]),
       left: yes(row[plotHeading.outside]) || text(row[plotHeading.kind]).toLowerCase() === "count",
+      size: positive(row[plotHeading.sizeUsed]),
       check: text(row[plotHeading.check]),
       accepted: text(row[plotHeading.accepted]),
     }))

@@ -49,6 +49,7 @@ export function roadOf(job: Job | "none", stand: StandAnswers | undefined, compa
       done: Boolean(volume?.margin) && taken === all,
       view: "stand",
     },
+    { title: "Cut", state: cut(job), done: job.trees.some(({ stays }) => stays), view: "cut" },
     { title: "Scale logs", state: scaled(job), done: job.logs.length > 0, view: "logs" },
     { title: "Boards", state: sawn(job), done: job.boards.length > 0, view: "boards" },
     { title: "Compare", state: ways > 0 ? `${ways} ways` : "add prices", done: ways > 0, view: "compare" },
@@ -77,6 +78,13 @@ const trees = (job: Job) => {
   return count === 1 ? "1 tree" : `${figure(count)} trees`;
 };
 
+/** A cut begins with the trees that stay: as long as none is marked, all of them would go. */
+function cut({ trees }: Job): string {
+  const stay = trees.filter(({ stays }) => stays).length;
+  if (stay === 0) return "not started";
+  return `${figure(stay)} tally ${stay === 1 ? "row stays" : "rows stay"}`;
+}
+
 const scaled = ({ logs, scale }: Job) => {
   const net = logs.reduce((sum, one) => sum + (one.net ?? 0), 0);
   if (logs.length === 0) return "no logs yet";
@@ -94,6 +102,7 @@ const notStarted: readonly Step[] = [
   { title: "Tally", state: "type it, or paste it", done: false, view: "tally" },
   { title: "Check", state: "not started", done: false, view: "check" },
   { title: "Stand", state: "not started", done: false, view: "stand" },
+  { title: "Cut", state: "not started", done: false, view: "cut" },
   { title: "Scale logs", state: "not started", done: false, view: "logs" },
   { title: "Boards", state: "not started", done: false, view: "boards" },
   { title: "Compare", state: "not started", done: false, view: "compare" },

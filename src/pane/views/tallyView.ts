@@ -98,7 +98,7 @@ function pointLine(pane: Pane, job: Job) {
     ...pane.desk.lines().map(({ entry }) => entry.tree),
     ...pending.filter(({ entry }) => samePlot(entry.plot, plot)).map(({ entry }) => entry.tree),
   ];
-  const running = runningFigures(trees, job);
+  const running = runningFigures(trees, job, plot);
   const counted = countedPlots(job);
   const done = (name: string) => counted.some((one) => samePlot(one.name, name));
   return html`<div class="point-line">

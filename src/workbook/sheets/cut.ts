@@ -3,7 +3,7 @@ import { formats } from "../formats";
 import type { SheetPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import { LAST_ROW } from "../zones";
-import { drawing, sizes, weighting } from "./designArguments";
+import { counting, drawing, sizes, weighting } from "./designArguments";
 import { cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const CUT = "Cut";
@@ -14,7 +14,7 @@ const SPECIES_AT = CLASSES_AT + CLASS_ROOM + 3;
 
 /** A tree is cut unless its Take says No, as in the harvest on the sheet Stand. */
 const take = `IF(${column(TREES, tree.harvestDbh)}="","No","Yes")`;
-const tallied = [column(TREES, tree.plot), column(TREES, tree.dbh), take] as const;
+const tallied = [column(TREES, tree.plot), counting(tree.dbh), take] as const;
 const stays = `COUNTIF(${column(TREES, tree.take)},"No")`;
 
 const partFormats = [
@@ -94,7 +94,7 @@ export const cutSheet = (): SheetPlan =>
         formula: `=${call(
           "CUTBYSPECIES",
           column(TREES, tree.plot),
-          ...[column(TREES, tree.species), column(TREES, tree.dbh), take],
+          ...[column(TREES, tree.species), counting(tree.dbh), take],
           ...[column(PLOTS, plot.counted), named.method, sizes],
           ...[column(TREES, tree.volume), column(TREES, tree.count), named.confidence],
           ...[...drawing, named.units],

@@ -1,13 +1,13 @@
 import { call, column } from "../formula";
 import { named, plot, PLOTS, tree, TREES } from "../tables";
-import { sizes, weighting } from "./designArguments";
+import { counting, sizes, weighting } from "./designArguments";
 
 /** Species by how much they are of the stand. */
 export const importance = `=${call(
   "IMPORTANCEVALUE",
   column(TREES, tree.plot),
   column(TREES, tree.species),
-  column(TREES, tree.dbh),
+  counting(tree.dbh),
   column(PLOTS, plot.counted),
   named.method,
   sizes,

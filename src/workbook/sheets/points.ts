@@ -5,7 +5,7 @@ import type { ColumnPlan, SheetPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
-import { sizes } from "./designArguments";
+import { counting, sizes } from "./designArguments";
 import { plotDesignColumns } from "./plotDesignColumns";
 import { rowCheck, rowChecks } from "./rowChecks";
 import { asked, down, heading, sheetPlan, title, yesOrNo } from "./sheetParts";
@@ -52,7 +52,7 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
         formula: `=${call(
           "PLOTTABLE",
           column(TREES, tree.plot),
-          column(TREES, tree.dbh),
+          counting(tree.dbh),
           column(TREES, tree.volume),
           column(PLOTS, plot.counted),
           named.method,
@@ -119,7 +119,7 @@ function plotCheck(): string {
     [`${here(plot.plot)}=""`, ""],
     [
       `AND(${here(plot.outside)}="Yes",${trees}>0)`,
-      "Outside the tract, but trees are tallied on it: clear the one or the other.",
+      "Outside the tract, so the trees tallied on it are left out. Clear Outside if it lies inside.",
     ],
     [`${here(plot.outside)}="Yes"`, ""],
     [

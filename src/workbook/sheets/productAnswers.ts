@@ -3,7 +3,7 @@ import { call, column } from "../formula";
 import { formats } from "../formats";
 import type { BlockPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
-import { drawing, sizes } from "./designArguments";
+import { counting, drawing, sizes } from "./designArguments";
 import { productList } from "./productColumns";
 import { boardList } from "./sawing";
 import { heading, quoted } from "./sheetParts";
@@ -38,7 +38,7 @@ export function productAnswers(at: string): {
         formula: `=IF(COUNT(${column(TREES, tree.wood)})=0,"",${call(
           "STANDSUMMARY",
           column(TREES, tree.plot),
-          column(TREES, tree.dbh),
+          counting(tree.dbh),
           column(PLOTS, plot.counted),
           named.method,
           sizes,
@@ -63,7 +63,7 @@ const byProduct = (name: string, at: string, dbh: string): SpillPlan => ({
     "PRODUCTTABLE",
     column(TREES, tree.plot),
     column(TREES, tree.key),
-    column(TREES, dbh),
+    counting(dbh),
     column(TREES, tree.height),
     column(TREES, tree.logs),
     productList,

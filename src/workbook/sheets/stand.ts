@@ -4,7 +4,7 @@ import { formats } from "../formats";
 import type { BlockPlan, SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import { LAST_ROW } from "../zones";
-import { drawing, hasClusters, hasStrata, sizes } from "./designArguments";
+import { counting, drawing, hasClusters, hasStrata, sizes } from "./designArguments";
 import { importance } from "./importance";
 import { cautionLine, across, down, heading, sheetPlan, title } from "./sheetParts";
 
@@ -106,7 +106,7 @@ export function standSheet(): SheetPlan {
           "SPECIESTABLE",
           column(TREES, tree.plot),
           column(TREES, tree.species),
-          column(TREES, tree.dbh),
+          counting(tree.dbh),
           column(TREES, tree.volume),
           column(PLOTS, plot.counted),
           named.method,
@@ -150,7 +150,7 @@ function spillsOf({ at, name, tractName, dbh, volume }: Summary): readonly Spill
       formula: `=${call(
         "STANDSUMMARY",
         column(TREES, tree.plot),
-        column(TREES, dbh),
+        counting(dbh),
         column(PLOTS, plot.counted),
         named.method,
         sizes,

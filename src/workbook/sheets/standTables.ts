@@ -4,7 +4,7 @@ import type { SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
-import { sizes, weighting } from "./designArguments";
+import { counting, sizes, weighting } from "./designArguments";
 import { cautionLine, down, sheetPlan, title } from "./sheetParts";
 
 /** One species a column: room for as many as a tally could name. */
@@ -26,7 +26,7 @@ const shared = [
 export const standTableSheet = ({ species }: WorkbookContent): SheetPlan =>
   tableSheet(species.length, "Stand table", "Trees per acre in each diameter class", {
     name: out.stand,
-    formula: `=${call("STANDTABLE", column(TREES, tree.plot), column(TREES, tree.species), column(TREES, tree.dbh), ...shared)}`,
+    formula: `=${call("STANDTABLE", column(TREES, tree.plot), column(TREES, tree.species), counting(tree.dbh), ...shared)}`,
     format: formats.tenth,
   });
 
@@ -34,7 +34,7 @@ export const standTableSheet = ({ species }: WorkbookContent): SheetPlan =>
 export const stockTableSheet = ({ species }: WorkbookContent): SheetPlan =>
   tableSheet(species.length, "Stock table", "Board feet per acre in each diameter class, by the log rule on Setup", {
     name: out.stock,
-    formula: `=${call("STOCKTABLE", column(TREES, tree.plot), column(TREES, tree.species), column(TREES, tree.dbh), column(TREES, tree.volume), ...shared)}`,
+    formula: `=${call("STOCKTABLE", column(TREES, tree.plot), column(TREES, tree.species), counting(tree.dbh), column(TREES, tree.volume), ...shared)}`,
     format: formats.volume,
   });
 

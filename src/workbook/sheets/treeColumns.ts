@@ -17,6 +17,9 @@ const here = (heading: string) => thisRow(TREES, heading);
 const NO_VOLUME =
   "The tables have no volume for it, so the stand has none either: correct DBH or logs, or clear the logs to count it without volume.";
 
+/** A point outside the tract is no plot of the cruise, and its trees go with it. */
+const LEFT_OUT = "Left out: its point lies outside the tract. ";
+
 /** The two roads to a volume are never mixed in silence: this says which one a tree took. */
 const roadTaken = `=IF(${here(tree.dbh)}="","",IF(${here(tree.logs)}<>"",IF(${here(tree.height)}<>"","Logs and total height","Logs"),IF(${here(tree.height)}<>"",IF(${byLocalTable(here(tree.species))},"Local table","Total height"),"")))`;
 const noHeight = `OR(${here(tree.dbh)}="",${here(tree.height)}="")`;
@@ -138,7 +141,7 @@ export const treeColumns = (content: WorkbookContent, checksAt: string): readonl
     heading: tree.harvestDbh,
     width: 15,
     format: formats.tenth,
-    formula: `=IF(OR(${here(tree.dbh)}="",${here(tree.take)}="No"),"",${here(tree.dbh)})`,
+    formula: `=IF(OR(${here(tree.dbh)}="",${here(tree.take)}="No",${here(tree.left)}="Yes"),"",${here(tree.dbh)})`,
   },
   {
     heading: tree.harvest,
@@ -171,9 +174,14 @@ export const treeColumns = (content: WorkbookContent, checksAt: string): readonl
     formula: treesPerAcreHere,
   },
   {
+    heading: tree.left,
+    width: 9,
+    formula: `=IF(COUNTIFS(${column(PLOTS, plot.plot)},${here(tree.plot)},${column(PLOTS, plot.outside)},"Yes")>0,"Yes","")`,
+  },
+  {
     heading: tree.check,
     width: 44,
-    formula: `=${mostImportant(rowCheck(checksAt, call("CHECKTREES", ...alone)))}`,
+    formula: `=TRIM(IF(AND(${here(tree.left)}="Yes",${here(tree.dbh)}<>""),"${LEFT_OUT}","")&${mostImportant(rowCheck(checksAt, call("CHECKTREES", ...alone)))})`,
   },
   { heading: tree.accepted, width: 24 },
 ];
@@ -192,7 +200,7 @@ export const treeCheckArguments: readonly string[] = [
   `IFERROR(${column(TREES, tree.volume)},"")`,
   column(TREES, tree.distance),
   named.method,
-  // Where points have sizes of their own, no one limit holds.
-  `IF(COUNT(${column(PLOTS, plot.size)})>0,"",${named.size})`,
+  // A sweep changes what a tree stands for and not how far it may stand, so this is the size before it.
+  `IF(${column(PLOTS, plot.size)}="",${named.size},${column(PLOTS, plot.size)})`,
   named.units,
 ];

@@ -1,3 +1,4 @@
+import quantile from "@stdlib/stats-base-dists-t-quantile";
 import { describe, expect, it } from "vitest";
 import { sampleVariance } from "../../../src/core/basis/statistics";
 import { percent } from "../../../src/core/basis/units";
@@ -59,6 +60,30 @@ describe.each(surveySamples("cruise/survey-two-phases.csv"))("sample %s of 60 po
     expect(ours / theirs("regression error by survey")).toBeLessThan(1.25);
   });
 });
+
+describe.each(published("cruise/two-phase-answers.csv").rows)(
+  "$form on sample $sample, $kind, $measured of $plots plots measured",
+  (answer) => {
+    const rows = published("cruise/two-phase-samples.csv").rows.filter(({ sample }) => sample === answer.sample);
+    const quick = rows.map((row) => numberIn(row, "quick"));
+    const measured = rows
+      .filter(({ full }) => full !== "")
+      .map((row) => ({ quick: numberIn(row, "quick"), full: numberIn(row, "full") }));
+    const way = answer.form === "Ratio" ? doubleSampleRatio : doubleSampleRegression;
+
+    it("agrees to one in a million with lines of lm and standard errors of the package survey", () => {
+      expect(quick).toHaveLength(numberIn(answer, "plots"));
+      expect(measured).toHaveLength(numberIn(answer, "measured"));
+      const { value, slope, standardError, margin } = way({ quick, measured }, at95);
+      const near = (ours: number, quantity: string) =>
+        expect(Math.abs(ours / numberIn(answer, quantity) - 1), quantity).toBeLessThan(1e-6);
+      near(value, "mean");
+      near(slope, "slope");
+      near(standardError, "standard error");
+      near(margin / quantile(0.975, measured.length - 1), "standard error");
+    });
+  },
+);
 
 describe("double sampling", () => {
   const measured = [
