@@ -23,7 +23,11 @@ export function runningFigures(trees: readonly TallyTree[], job: Job, plot = "")
   }
 }
 
-function basalAreaPerAcre(trees: readonly TallyTree[], { method: named, size: usual, plots }: Job, plot: string): number {
+function basalAreaPerAcre(
+  trees: readonly TallyTree[],
+  { method: named, size: usual, plots }: Job,
+  plot: string,
+): number {
   const given = plots.find(({ name }) => samePlot(name, plot))?.size ?? usual;
   const method = chosen("Method", named, samplingMethods);
   const size = method.size.kind === "area" ? acres(given) : squareFeetPerAcre(given);

@@ -70,7 +70,7 @@ const one = (name: string, at: string, formula: string): SpillPlan => ({
   formats: [formats.volume],
 });
 
-const measured = `IF(${column(TREES, tree.left)}="Yes",FALSE,ISNUMBER(${column(TREES, tree.volume)}))`;
+const measured = `(${column(TREES, tree.left)}<>"Yes")*ISNUMBER(${column(TREES, tree.volume)})`;
 /** A row with a diameter is one tree unless it says otherwise; a row without one is a count. */
 const counts = `IF(${column(TREES, tree.left)}="Yes","",IF(${column(TREES, tree.count)}="",IF(${column(TREES, tree.dbh)}="","",1),${column(TREES, tree.count)}))`;
 
