@@ -1,7 +1,8 @@
 import type { WorkbookHost } from "../../workbook/host";
-import { out } from "../../workbook/tables";
+import { FELLED_TREES, named, out } from "../../workbook/tables";
 import type { Estimated } from "./readStand";
 import { readAnswer } from "./spill";
+import { yes } from "./cells";
 
 /** What the stand holds of one product on an acre, as the sheet Products has it. */
 export interface ProductLine {
@@ -20,6 +21,8 @@ export interface ProductAnswers {
   readonly lines: readonly ProductLine[];
   /** Why there are none; "" when there are. */
   readonly lacking: string;
+  /** Whether the owner takes the wood of his trees from a table of his own, which does not draw stems. */
+  readonly byOwnTable: boolean;
 }
 
 const words = {
@@ -28,15 +31,17 @@ const words = {
 };
 
 export async function readProducts(host: WorkbookHost): Promise<ProductAnswers> {
-  const answer = await readAnswer(host, out.products, words);
-  if (answer.kind === "none") return { lines: [], lacking: answer.because };
+  const [answer, hasOwnTable] = await Promise.all([readAnswer(host, out.products, words), host.hasTable(FELLED_TREES)]);
+  const settings = hasOwnTable ? await host.readNames([named.localUse]) : {};
+  const byOwnTable = yes(settings[named.localUse]);
+  if (answer.kind === "none") return { lines: [], lacking: answer.because, byOwnTable };
   const lines = answer.rows.slice(1).flatMap(([name, unit, ...numbers]) => {
     const estimated = (at: number) => estimate(String(name), numbers[at], numbers[at + 1]);
     const line = { name: String(name ?? ""), unit: String(unit ?? "") };
     const found = { ...line, volume: estimated(0), wood: estimated(2), value: estimated(4) };
     return found.volume || found.wood ? [found] : [];
   });
-  return { lines, lacking: lines.length > 0 ? "" : "No trees yet." };
+  return { lines, lacking: lines.length > 0 ? "" : "No trees yet.", byOwnTable };
 }
 
 function estimate(what: string, value: unknown, margin: unknown): Estimated | undefined {

@@ -44,7 +44,8 @@ export function standView(pane: Pane) {
     <p class="meaning">
       If you did this cruise many times, about ${job.confidence} of 100 such ranges would hold the true figure.
     </p>
-    ${enoughSection(job, stand)} ${standCharts(stand)} ${pane.state.products ? section("By product", productLines(pane.state.products)) : nothing}
+    ${enoughSection(job, stand)} ${standCharts(stand)}
+    ${pane.state.products ? section("By product", productLines(pane.state.products, job)) : nothing}
     ${section("What it may bring", value(pane))}
   `;
 }

@@ -6,13 +6,18 @@ import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import { counting, drawing, sizes } from "./designArguments";
 import { productList } from "./productColumns";
 import { boardList } from "./sawing";
+import { productTotals } from "./productTotals";
 import { heading, quoted } from "./sheetParts";
 
 /** Rows that the answers are kept free: products, what is left, the whole, lumber, and trees that are not in it. */
 const ROWS = 24;
 const COLUMNS = 8;
+/** Where the totals of the tract stand beside them. */
+const TOTALS_AT = COLUMNS + 1;
 
-const roadInWords = `IF(${named.productsBy}="Logs","by logs and form class","by total height")`;
+/** The stems are drawn from the national equations even where the owner's own table gives the wood of a tree. */
+const roadInWords = `IF(${named.productsBy}="Logs","by logs and form class","by total height"&IF(${named.localUse}="Yes",", drawn by the national equations and not by your local table",""))`;
+const woodInWords = `="All trees with a total height, per acre; volume in ft3 of wood"&IF(${named.localUse}="Yes",", by your local table where it holds","")`;
 
 /** What the tally holds of each product, below one another from a cell: all trees, the harvest, and the wood by itself. */
 export function productAnswers(at: string): {
@@ -27,7 +32,9 @@ export function productAnswers(at: string): {
     headings: [
       title(at, "All trees by product"),
       title(harvestAt, "Harvest (Take is not No) by product"),
-      heading(beside(woodAt, -1, 0), "All trees with a total height, per acre; volume in ft3 of wood", 6),
+      heading(beside(woodAt, -1, 0), { formula: woodInWords }, COLUMNS),
+      ...productTotals(at, beside(at, 0, TOTALS_AT), ROWS),
+      ...productTotals(harvestAt, beside(harvestAt, 0, TOTALS_AT), ROWS),
     ],
     spills: [
       byProduct(out.products, at, tree.dbh),

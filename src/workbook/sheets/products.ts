@@ -18,7 +18,7 @@ export function productsSheet({ products, settings }: WorkbookContent): SheetPla
     sheetClass: "foundation",
     landscape: true,
     frozenRows: 9,
-    widths: [...productColumns.map(({ width }) => width), 3, 38, 8, 14, 16, 14, 16, 14, 16],
+    widths: [...productColumns.map(({ width }) => width), 3, 38, 8, 14, 16, 14, 16, 14, 16, 3, 14, 14, 14, 14],
     blocks: [
       title(PRODUCTS_SHEET),
       down("A2", "Note", [
