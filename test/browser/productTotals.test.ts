@@ -3,7 +3,8 @@ import { openPage } from "./support/page";
 import { answerOf, read } from "./support/sheet";
 
 it("the totals of the tract beside the products are what TRACTTOTAL makes of their lines", async () => {
-  const { page, close } = await openPage();
+  const opened = await openPage();
+  const { page } = opened;
   const lines = await read(page, "Products!J10:Q16");
   const totals = await read(page, "Products!S10:V16");
   let compared = 0;
@@ -26,5 +27,5 @@ it("the totals of the tract beside the products are what TRACTTOTAL makes of the
     }
   }
   expect(compared).toBeGreaterThan(3);
-  await close();
+  await opened.close();
 });

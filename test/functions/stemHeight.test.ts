@@ -11,7 +11,7 @@ const valueError = (message: string) => expect.objectContaining({ code: "#VALUE!
 const notAvailable = (message: string) => expect.objectContaining({ code: "#N/A", message }) as unknown;
 const near = (value: number, digits: number) => expect.closeTo(value, digits) as unknown;
 
-const only = (answer: any[][]) => answer[0]?.[0] as number;
+const only = (answer: unknown[][]) => answer[0]?.[0] as number;
 const oak = (top: unknown, bark: unknown = null) =>
   stemHeight(cell("white oak"), cell(18.1), cell(65), cell(top), cell(bark), cell("M220"));
 

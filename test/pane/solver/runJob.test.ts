@@ -111,7 +111,7 @@ describe("the planner's jobs", () => {
       millLimits.find((limit) => limit.id === id)?.title ?? "",
       value,
     ]);
-    const [, asTheSheet] = sawYield(
+    const [, asTheSheet]: unknown[][] = sawYield(
       [[14, 17]],
       [[16]],
       [[16]],
