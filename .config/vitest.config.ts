@@ -24,7 +24,7 @@ export default defineConfig({
         test: {
           name: "browser",
           include: ["test/browser/**/*.test.ts"],
-          testTimeout: 120_000,
+          testTimeout: 300_000,
           hookTimeout: 120_000,
           fileParallelism: false,
         },

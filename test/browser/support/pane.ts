@@ -1,7 +1,7 @@
 import type { FrameLocator, Page } from "playwright-core";
 
 /** How long a busy machine may take over what a person would see done in a second or two. [ms] */
-const PATIENCE = 100_000;
+const PATIENCE = 240_000;
 
 /** The task pane as a person meets it: by its words, in its frame beside the grid. */
 export class PaneOnPage {

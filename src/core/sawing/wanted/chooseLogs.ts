@@ -41,7 +41,7 @@ export interface Thoroughness {
 /** A list so short that plans are sought which only short lists need. */
 const FEW_PLANS = 150;
 /** So few plans that the best whole choice among them all is found in little time, within so many branches. */
-const JOINED = 400;
+const JOINED = 500;
 const BRANCHES = 100;
 
 const usual: Thoroughness = { goodEnough: 1, turns: 12 };
