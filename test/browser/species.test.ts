@@ -138,6 +138,7 @@ describe("the species codes", () => {
       .poll(async () => (await rows(page, "Species")).at(-1))
       .toMatchObject({ Code: "so", Name: "scarlet oak", "FIA code": 806, "Scientific name": "Quercus coccinea" });
     const before = (await rows(page, "Species")).length;
+    await page.getByText("Add a species to your list").waitFor();
     await page.fill("#species-find", "316");
     await page.getByText("red maple, Acer rubrum, 316").click();
     await expect.poll(async () => (await rows(page, "Species")).length).toBe(before + 1);

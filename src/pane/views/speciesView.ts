@@ -73,6 +73,8 @@ async function add(pane: Pane, job: Job, found: FoundSpecies): Promise<void> {
 
 async function settle(pane: Pane, { code, row }: KnownSpecies, found: FoundSpecies): Promise<void> {
   if (row === undefined) return;
+  // What is picked next, while this is still being written, is meant for the list.
+  pane.set({ settling: "" });
   const done = await pane.run("Changing the species", async () => {
     await pane.host.updateRow(SPECIES, row, {
       [heading.name]: found.name,
@@ -81,5 +83,5 @@ async function settle(pane: Pane, { code, row }: KnownSpecies, found: FoundSpeci
     });
     await pane.refresh();
   });
-  if (done) pane.set({ settling: "", said: `${code} now stands for ${found.name}.` });
+  pane.set(done ? { said: `${code} now stands for ${found.name}.` } : { settling: code });
 }
