@@ -45,7 +45,8 @@ describe("corners by latitude and longitude", () => {
   });
 
   it("are taken for what they are said to be, whatever they look like", () => {
-    expect(readCorners("44.1 -89.1\n44.1 -89.09\n44.11 -89.09", "degrees").origin).toBeDefined();
+    const southWest = { latitude: 44.1, longitude: -89.1 };
+    expect(readCorners("44.1 -89.1\n44.1 -89.09\n44.11 -89.09", "degrees").origin).toEqual(southWest);
     expect(readCorners("44.1234 -89.1234\n80.1234 -89.1234\n80.1234 -20.1234", "feet").origin).toBeUndefined();
   });
 
