@@ -1,6 +1,9 @@
 import { readFileSync, readdirSync, statSync } from "node:fs";
 import path from "node:path";
 import vm from "node:vm";
+import quantile from "@stdlib/stats-base-dists-t-quantile";
+import { uniformFloat64 } from "pure-rand/distribution/uniformFloat64";
+import { mersenne } from "pure-rand/generator/mersenne";
 import { beforeAll, describe, expect, it } from "vitest";
 import { functionNames, NAMESPACE } from "../../src/functions/names";
 import { builtInNames } from "../support/builtInNames";
@@ -54,6 +57,32 @@ describe("functions.json and functions.js, as built", () => {
         95,
       ),
     ).toBeCloseTo(1779, 0);
+  });
+
+  it("keeps of its libraries all that it uses: margins and random starts to the last digit", () => {
+    const call = <T>(id: string, ...values: unknown[]) =>
+      (associated.get(id) as (...values: unknown[]) => T)(...values);
+    for (let plots = 2; plots < 40; plots += 1) {
+      const values = Array.from({ length: plots }, (_, plot) => [plot]);
+      const deviation = Math.sqrt((plots * (plots + 1)) / 12 / plots); // of the mean of 0, 1, 2, ...
+      for (const confidence of [50, 68, 90, 99.9])
+        expect(call<number>("MARGINOFERROR", values, confidence) / deviation).toBeCloseTo(
+          quantile(0.5 + confidence / 200, plots - 1),
+          5,
+        );
+    }
+    for (const seed of [1, 7, 365, 2 ** 31 - 1]) {
+      const chance = mersenne(seed);
+      const [east, north] = [uniformFloat64(chance) * 220, uniformFloat64(chance) * 220];
+      const [, first] = call<number[][]>(
+        "GRIDINOUTLINE",
+        [[0], [900], [900], [0]],
+        [[0], [0], [900], [900]],
+        220,
+        seed,
+      );
+      expect(first?.slice(1)).toEqual([expect.closeTo(east, 8), expect.closeTo(north, 8)]);
+    }
   });
 
   it("declares as many arguments as each function takes", () => {
