@@ -43,6 +43,9 @@ export type EntryRule =
       readonly message: string;
     };
 
+/** Heading of the column in which each row of a table says what is odd about it; blank while nothing is. */
+export const CHECK = "Check";
+
 export interface ColumnPlan {
   /** Unique in its table, with its unit and without parentheses: "DBH in". */
   readonly heading: string;

@@ -1,12 +1,15 @@
 import type { StyleName } from "./plan";
 
-/** How a style looks. Colours carry meaning only beside words: every attention cell also says "Check". */
+/** How a style looks. Colours carry meaning only beside words. */
 export interface StyleLook {
   readonly color: string;
+  /** Ground of a cell; that of Attention shows only while the cell says something. */
   readonly fill?: string;
   readonly bold?: boolean;
   readonly italic?: boolean;
   readonly size?: number;
+  /** How far in the text begins, in levels. */
+  readonly indent?: number;
   /** Colour of a thin bar at the left edge. */
   readonly leftBar?: string;
   /** What the legend says of it. */
@@ -25,7 +28,7 @@ export const styleLooks: Readonly<Record<StyleName, StyleLook>> = {
   Linked: { color: "#000000", italic: true, meaning: "Taken from another place in the workbook" },
   Note: { color: GREY, meaning: "Explanation" },
   Attention: { color: "#6B4E00", fill: "#FFF4CE", meaning: "Needs a look; the words say why" },
-  Unit: { color: GREY, meaning: "Unit" },
+  Unit: { color: GREY, indent: 1, meaning: "Unit" },
 };
 
 /** The name in the workbook's list of cell styles; spreadsheets have styles such as "Input" and "Title" of their own. */

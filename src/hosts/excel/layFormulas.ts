@@ -1,9 +1,18 @@
 import { zoneAt } from "../../workbook/address";
-import type { EntryRule, PlannedCell, SheetPlan, SpillPlan, TablePlan } from "../../workbook/plan";
+import { alignmentOf, headed } from "../../workbook/alignment";
+import {
+  CHECK,
+  type EntryRule,
+  type PlannedCell,
+  type SheetPlan,
+  type SpillPlan,
+  type TablePlan,
+} from "../../workbook/plan";
 import { cellStyle } from "../../workbook/styles";
 import { tableZone } from "../../workbook/zones";
 import { even, filledWith, planned } from "./cellValues";
 import { validationOf } from "./entryRules";
+import { standOutWhenSaid } from "./standOut";
 import { blockRange, breakLines, hasFormula, ROWS_TO_COME, runsOf } from "./layValues";
 
 /** Most cells of a spill's zone that are given a number format ahead; the zone itself is far larger. */
@@ -14,8 +23,14 @@ export function layFormulas(sheet: Excel.Worksheet, plan: SheetPlan): void {
   for (const block of plan.blocks.filter(hasFormula)) {
     blockRange(sheet, block).formulas = even<PlannedCell>(block.cells, null).map((row) => row.map(planned));
   }
+  for (const block of plan.blocks.filter(({ style }) => style === "Attention")) {
+    standOutWhenSaid(blockRange(sheet, block));
+  }
   for (const table of plan.tables) layComputedColumns(sheet, table);
   for (const spill of plan.spills) laySpill(sheet, spill);
+  const { right, indented } = alignmentOf(plan);
+  for (const at of right) sheet.getRange(at).format.horizontalAlignment = "Right";
+  for (const at of indented) sheet.getRange(at).format.indentLevel = 1;
   for (const { at, rule } of plan.entryRules) layRule(sheet.getRange(at), rule);
 }
 
@@ -27,22 +42,24 @@ function layComputedColumns(sheet: Excel.Worksheet, table: TablePlan): void {
     const cells = sheet.getRangeByIndexes(row + 1, column + run.from, rows - 1, run.length);
     cells.formulas = Array.from({ length: rows - 1 }, () => line);
   }
-  table.columns.forEach(({ rule }, i) => {
-    if (rule) layRule(sheet.getRangeByIndexes(row + 1, column + i, rows - 1 + ROWS_TO_COME, 1), rule);
+  table.columns.forEach(({ heading, rule }, i) => {
+    const cells = () => sheet.getRangeByIndexes(row + 1, column + i, rows - 1 + ROWS_TO_COME, 1);
+    if (rule) layRule(cells(), rule);
+    if (heading === CHECK) standOutWhenSaid(cells());
   });
 }
 
 function laySpill(sheet: Excel.Worksheet, spill: SpillPlan): void {
   const { row, column } = zoneAt(spill.at);
   const { formats, rows, columns } = spill;
-  const headed = rows > 1 ? (spill.headings ?? columns) : 0;
-  if (headed > 0) {
-    const heading = sheet.getRangeByIndexes(row, column, 1, headed);
+  const headings = headed(spill);
+  if (headings > 0) {
+    const heading = sheet.getRangeByIndexes(row, column, 1, headings);
     heading.style = cellStyle("Heading");
     if (spill.headingLines !== undefined) breakLines(sheet, heading, row, [spill.headingLines]);
   }
   if (formats) {
-    const below = headed > 0 ? 1 : 0;
+    const below = headings > 0 ? 1 : 0;
     const deep = Math.min(rows - below, Math.ceil(FORMATTED / formats.length));
     const zone = sheet.getRangeByIndexes(row + below, column, deep, formats.length);
     zone.numberFormat = Array.from({ length: deep }, () => [...formats]);

@@ -67,6 +67,7 @@ async function clearTheGround(
     // By its address: a used range is looked for anew, and is gone once it was emptied.
     const cells = replaced[i]?.getRange(addressOf(zoneAt(range.address)));
     cells?.dataValidation.clear();
+    cells?.conditionalFormats.clearAll();
     cells?.clear();
   });
   return plans.map((plan) => standing(plan) ?? worksheets.add(plan.name));

@@ -22,7 +22,8 @@ function dress(style: Excel.Style, name: StyleName): void {
   style.font.bold = look.bold ?? false;
   style.font.italic = look.italic ?? false;
   if (look.size !== undefined) style.font.size = look.size;
-  if (look.fill !== undefined) style.fill.color = look.fill;
+  if (look.fill !== undefined && name !== "Attention") style.fill.color = look.fill;
+  if (look.indent !== undefined) style.indentLevel = look.indent;
   if (look.leftBar !== undefined) {
     const bar = style.borders.getItem("EdgeLeft");
     bar.style = "Continuous";

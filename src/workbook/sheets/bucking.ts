@@ -44,7 +44,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
     sheetClass: "presentation",
     landscape: true,
     frozenRows: 3,
-    widths: [18, 20, 12, 20, 15, 20, 12, 12, 15, 3],
+    widths: [18, 20, 14, 20, 15, 20, 12, 12, 15, 3],
     blocks: [
       title(BUCKING),
       down("A2", "Note", [

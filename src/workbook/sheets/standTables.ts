@@ -59,6 +59,7 @@ function tableSheet(
         rows: LAST_ROW - 4,
         columns: SPECIES_ROOM + 1,
         headings: species + 2,
+        headingLines: 2,
         formats: [formats.tenth, ...new Array<string>(SPECIES_ROOM).fill(format)],
       },
     ],

@@ -58,7 +58,7 @@ export function pageHook(
     sheets: () => cells.workbook.getSheets().map((sheet) => sheet.getSheetName()),
     middleOf: (address) => {
       const rect = cells.range(place(address)).getCellRect();
-      const canvas = document.querySelector("#sheet canvas")?.getBoundingClientRect();
+      const canvas = document.querySelector("#sheet canvas[id^=univer-sheet-main-canvas]")?.getBoundingClientRect();
       return { x: (canvas?.x ?? 0) + rect.x + rect.width / 2, y: (canvas?.y ?? 0) + rect.y + rect.height / 2 };
     },
     ...more,

@@ -18,6 +18,16 @@ export const fillColor = (color: string): IStyleData =>
   color === "" ? { bg: null } : { bg: { rgb: colorGiven(color) } };
 export const wrapped = (on: boolean): IStyleData => ({ tb: on ? WrapStrategy.WRAP : WrapStrategy.OVERFLOW });
 
+/** Pixels of one level of indent, which Excel makes as wide as three spaces. */
+const INDENT = 9;
+const USUAL_EDGE = 2;
+
+export function indented(level: number): IStyleData {
+  if (!Number.isInteger(level) || level < 0 || level > 250)
+    throw invalid(`An indent is 0 to 250 levels, not ${level}.`);
+  return { ht: HorizontalAlign.LEFT, pd: { l: USUAL_EDGE + level * INDENT } };
+}
+
 const HORIZONTAL: Readonly<Record<string, HorizontalAlign>> = {
   General: HorizontalAlign.UNSPECIFIED,
   Left: HorizontalAlign.LEFT,
@@ -65,7 +75,7 @@ function known<T>(kind: string, words: Readonly<Record<string, T>>, word: string
   return found;
 }
 
-function colorGiven(color: string): string {
+export function colorGiven(color: string): string {
   if (!/^#[0-9a-f]{6}$/i.test(color)) throw invalid(`A colour is written as #RRGGBB, not ${color}.`);
   return color;
 }

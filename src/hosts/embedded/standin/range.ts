@@ -3,6 +3,7 @@ import { cellData } from "../engine/cellData";
 import type { Place } from "../engine/place";
 import { ApiError, invalid, notImplemented } from "./apiError";
 import { clientObject } from "./clientObject";
+import { conditionalFormatsOf } from "./conditionalFormats";
 import { dataValidationOf } from "./dataValidation";
 import { locates, type Locate, onSheet, quoted } from "./places";
 import { rangeFormatOf } from "./rangeFormat";
@@ -58,6 +59,9 @@ export function rangeOf(batch: Batch, locate: Locate, exists?: () => boolean): E
     members: {
       get format() {
         return rangeFormatOf(batch, locate);
+      },
+      get conditionalFormats() {
+        return conditionalFormatsOf(batch, locate);
       },
       get dataValidation() {
         return dataValidationOf(batch, locate);

@@ -23,6 +23,7 @@ export function rangeFormatOf(batch: Batch, locate: Locate): Excel.RangeFormat {
       wrapText: (on) => style(look.wrapped(on)),
       horizontalAlignment: (word) => style(look.horizontal(word)),
       verticalAlignment: (word) => style(look.vertical(word)),
+      indentLevel: (level) => style(look.indented(level)),
     },
     members: {
       get font() {

@@ -59,6 +59,7 @@ function styleOf(batch: Batch, name: string): Excel.Style {
       wrapText: (on) => change(look.wrapped(on)),
       horizontalAlignment: (word) => change(look.horizontal(word)),
       verticalAlignment: (word) => change(look.vertical(word)),
+      indentLevel: (level) => change(look.indented(level)),
       includeNumber: () => void existing(engine, name),
       includeProtection: () => void existing(engine, name),
       includeAlignment: () => void existing(engine, name),
