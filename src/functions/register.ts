@@ -1,6 +1,8 @@
 import * as boards from "./boards";
+import * as boardSizes from "./boardSizes";
 import * as bucking from "./bucking";
 import * as checks from "./checks";
+import * as classTables from "./classTables";
 import * as count from "./count";
 import * as cut from "./cut";
 import * as cutParts from "./cutParts";
@@ -10,6 +12,7 @@ import * as describe from "./describe";
 import * as designs from "./designs";
 import * as harvest from "./harvest";
 import * as localTables from "./localTables";
+import * as logCubic from "./logCubic";
 import * as logMeasures from "./logMeasures";
 import * as logs from "./logs";
 import * as millSetup from "./millSetup";
@@ -24,6 +27,7 @@ import * as scaleSheets from "./scaleSheets";
 import * as scaling from "./scaling";
 import * as speciesList from "./speciesList";
 import * as stand from "./stand";
+import * as standSummary from "./standSummary";
 import * as strata from "./strata";
 import * as stem from "./stem";
 import * as tree from "./tree";
@@ -44,10 +48,13 @@ const shells = [
   harvest,
   bucking,
   stand,
+  standSummary,
+  classTables,
   checks,
   products,
   sampling,
   logs,
+  logCubic,
   scaling,
   scaleSheets,
   logMeasures,
@@ -56,6 +63,7 @@ const shells = [
   millSetup,
   cutLists,
   boards,
+  boardSizes,
   wood,
   money,
   working,

@@ -4,7 +4,9 @@ import { cutSummary } from "../../src/functions/cut";
 import { densitySummary, importanceValue, loreysHeight } from "../../src/functions/describe";
 import { checkCruise, doubleSample, systematicMargin } from "../../src/functions/designs";
 import { standDensity } from "../../src/functions/density";
-import { plotTable, qmd, speciesTable, standSummary, standTable, stockTable } from "../../src/functions/stand";
+import { standTable, stockTable } from "../../src/functions/classTables";
+import { qmd } from "../../src/functions/stand";
+import { plotTable, speciesTable, standSummary } from "../../src/functions/standSummary";
 import { clusterSummary, strataSummary } from "../../src/functions/strata";
 import { ratio, type Ratio } from "./ratio";
 

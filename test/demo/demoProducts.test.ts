@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { demoContent } from "../../src/demo/demoWorkbook";
 import { productTable } from "../../src/functions/products";
 import { checkHeights, checkSpecies, speciesOf } from "../../src/functions/speciesList";
-import { standSummary } from "../../src/functions/stand";
+import { standSummary } from "../../src/functions/standSummary";
 import { stemVolume, treeWeight, WeightOfTree } from "../../src/functions/stem";
 import { product, species, tree } from "../../src/workbook/tables";
 import * as demo from "./demoColumns";

@@ -7,7 +7,9 @@ import { breakEvenPrice, compareWays, homeSawNet, valueRange } from "../../src/f
 import { marginOfError, morePlots } from "../../src/functions/sampling";
 import { scalingDiameter, scalingLength } from "../../src/functions/scaling";
 import { sawPlan, sawYield } from "../../src/functions/sawing";
-import { plotTable, speciesTable, standSummary, standTable, stockTable, tractTotal } from "../../src/functions/stand";
+import { standTable, stockTable } from "../../src/functions/classTables";
+import { tractTotal } from "../../src/functions/stand";
+import { plotTable, speciesTable, standSummary } from "../../src/functions/standSummary";
 import { RULE_DIAMETERS, RULE_LENGTH } from "../../src/workbook/sheets/rules";
 import { log, sawn, species, tree } from "../../src/workbook/tables";
 import * as demo from "./demoColumns";

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import {
-  BoardUnits,
   dressedSize,
   LumberKindName,
   SeasoningName,
-  surfaceMeasure,
   targetThickness,
-} from "../../src/functions/boards";
+  BoardSizeUnits,
+} from "../../src/functions/boardSizes";
+import { surfaceMeasure } from "../../src/functions/boards";
 import { lumberKinds, seasonings } from "../../src/core/lumber/dressedSize";
 import { column } from "../support/cells";
 
@@ -58,7 +58,7 @@ describe("TARGETTHICKNESS", () => {
   });
 
   it("is the same board in centimetres", () => {
-    const [cells] = targetThickness([[2.54]], [[4.5]], [[0.254]], [[0.0762]], BoardUnits.metric);
+    const [cells] = targetThickness([[2.54]], [[4.5]], [[0.254]], [[0.0762]], BoardSizeUnits.metric);
     const [inInches] = targetThickness([[1]], [[4.5]], [[0.1]], [[0.03]]);
     expect(cells?.[0]).toBeCloseTo((inInches?.[0] as number) * 2.54, 9);
   });

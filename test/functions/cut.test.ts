@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { samplingMethods } from "../../src/core/cruise/methods";
 import { CutSamplingName, cutSummary } from "../../src/functions/cut";
-import { SamplingMethodName, standSummary } from "../../src/functions/stand";
+import { SummarySampling, standSummary } from "../../src/functions/standSummary";
 import { column, errorOf } from "../support/cells";
 import { dbh, plot, plots, volume } from "../support/fourPoints";
 
@@ -33,7 +33,7 @@ describe("CUTSUMMARY", () => {
   });
 
   it("begins with the stand that STANDSUMMARY has", () => {
-    const summary = standSummary(plot, dbh, plots, SamplingMethodName.point, [[10]], volume);
+    const summary = standSummary(plot, dbh, plots, SummarySampling.point, [[10]], volume);
     for (const place of [1, 2, 3, 4]) expect(table[1]?.[place]).toBeCloseTo(summary[place]?.[1] as number, 9);
   });
 

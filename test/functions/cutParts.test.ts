@@ -3,7 +3,8 @@ import { samplingMethods } from "../../src/core/cruise/methods";
 import { classRules } from "../../src/core/cruise/classRules";
 import { cutSummary } from "../../src/functions/cut";
 import { cutByClass, cutBySpecies, CutClassRule, CutPartsSampling } from "../../src/functions/cutParts";
-import { ClassRuleName, standSummary, standTable } from "../../src/functions/stand";
+import { ClassRuleName, standTable } from "../../src/functions/classTables";
+import { standSummary } from "../../src/functions/standSummary";
 import { column, errorOf } from "../support/cells";
 import { dbh, plot, plots, volume } from "../support/fourPoints";
 

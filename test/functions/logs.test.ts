@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { cubicFormulas } from "../../src/core/log/cubic";
 import { logRules } from "../../src/core/log/rules";
 import { scaleRoundings } from "../../src/core/log/scaleRounding";
-import { CubicFormulaName, LogRuleName, logScale, LogUnits, ScaleRoundingName } from "../../src/functions/logs";
+import { CubicFormulaName } from "../../src/functions/logCubic";
+import { LogRuleName, logScale, LogUnits, ScaleRoundingName } from "../../src/functions/logs";
 import { expectAsPrinted } from "../support/expectAsPrinted";
 import { numberIn, published } from "../support/published";
 

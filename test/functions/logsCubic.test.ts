@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { CubicFormulaName, logCubic, LogUnits } from "../../src/functions/logs";
+import { CubicFormulaName, logCubic, CubicUnits } from "../../src/functions/logCubic";
 import { expectAsPrinted } from "../support/expectAsPrinted";
 import { numberIn, published } from "../support/published";
 
@@ -24,7 +24,7 @@ describe("LOGCUBIC", () => {
 
   it("answers in cubic metres for centimetres and metres", () => {
     const metric = (formula: CubicFormulaName) =>
-      one(logCubic([[25]], [[29]], [[5]], formula, [[27]], LogUnits.metric));
+      one(logCubic([[25]], [[29]], [[5]], formula, [[27]], CubicUnits.metric));
     expectAsPrinted(metric(CubicFormulaName.smalian), 0.287848, 1e-6); // worked by hand
     expectAsPrinted(metric(CubicFormulaName.huber), 0.286278, 1e-6);
     expectAsPrinted(metric(CubicFormulaName.newton), 0.286801, 1e-6);

@@ -1,18 +1,14 @@
 import { describe, expect, it } from "vitest";
-import {
-  plotTable,
-  SamplingMethodName,
-  speciesTable,
-  standSummary,
-  standTable,
-  StandUnits,
-  tractTotal,
-  treesPerAcre,
-} from "../../src/functions/stand";
+import { standTable } from "../../src/functions/classTables";
+import { tractTotal, treesPerAcre } from "../../src/functions/stand";
+import { plotTable, speciesTable, standSummary, SummaryUnits } from "../../src/functions/standSummary";
 import { column, errorOf } from "../support/cells";
 import { dbh, plot, plots, species, volume } from "../support/fourPoints";
 
-const { point, fixed, strip, all } = SamplingMethodName;
+const point = "Point" as never;
+const fixed = "Fixed" as never;
+const strip = "Strip" as never;
+const all = "All" as never;
 const valueOf = (table: unknown[][], row: number) => table[row]?.[1];
 
 describe("a size beside the plot list", () => {
@@ -52,7 +48,7 @@ describe("a size beside the plot list", () => {
       undefined,
       undefined,
       undefined,
-      StandUnits.metric,
+      SummaryUnits.metric,
     );
     expect(valueOf(table, 2)).toBeCloseTo(3, 9);
   });

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cutSummary } from "../../src/functions/cut";
-import { speciesTable, standSummary, standTable, stockTable } from "../../src/functions/stand";
+import { standTable, stockTable } from "../../src/functions/classTables";
+import { speciesTable, standSummary } from "../../src/functions/standSummary";
 import { column, errorOf } from "../support/cells";
 import { numberIn } from "../support/published";
 import { surveyAnswer, surveySamples } from "../support/surveyAnswers";

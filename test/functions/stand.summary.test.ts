@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { SamplingMethodName, standSummary, StandUnits } from "../../src/functions/stand";
+import { SummarySampling, standSummary, SummaryUnits } from "../../src/functions/standSummary";
 import { dbh, plot, plots, volume } from "../support/fourPoints";
 
-const { point } = SamplingMethodName;
+const { point } = SummarySampling;
 
 describe("STANDSUMMARY", () => {
   it("gives five rows of six, with the figures worked out apart", () => {
@@ -69,7 +69,7 @@ describe("STANDSUMMARY", () => {
       undefined,
       undefined,
       undefined,
-      StandUnits.metric,
+      SummaryUnits.metric,
     );
     const ha = 2.4710538146716536; // acres
     for (const [row, by] of [

@@ -1,17 +1,11 @@
 import { describe, expect, it } from "vitest";
-import {
-  plotTable,
-  SamplingMethodName,
-  speciesTable,
-  standSummary,
-  standTable,
-  StandUnits,
-  stockTable,
-} from "../../src/functions/stand";
+import { standTable, stockTable, ClassTableUnits } from "../../src/functions/classTables";
+import { plotTable, speciesTable, standSummary } from "../../src/functions/standSummary";
 import { errorOf, numbersBelow } from "../support/cells";
 import { dbh, plot, plots, species, volume } from "../support/fourPoints";
 
-const { point, fixed } = SamplingMethodName;
+const point = "Point" as never;
+const fixed = "Fixed" as never;
 
 describe("STANDTABLE and STOCKTABLE", () => {
   const trees = standTable(plot, species, dbh, plots, point, [[10]]);
@@ -61,7 +55,7 @@ describe("STANDTABLE and STOCKTABLE", () => {
       undefined,
       undefined,
       undefined,
-      StandUnits.metric,
+      ClassTableUnits.metric,
     );
     expect(metric.map(([name]) => name as unknown)).toEqual([
       "Trees per ha by DBH class cm; class 30 is 27.5 to under 32.5 cm",

@@ -1,13 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { samplingMethods } from "../../src/core/cruise/methods";
+import { ClassTableSampling } from "../../src/functions/classTables";
+import { SummarySampling } from "../../src/functions/standSummary";
 import { qmd, SamplingMethodName, StandUnits, tractTotal, treesPerAcre } from "../../src/functions/stand";
 import { errorOf } from "../support/cells";
 
 const { point, fixed } = SamplingMethodName;
 
-it("the menu of methods is the list of the core", () => {
-  expect(Object.values(SamplingMethodName)).toEqual(samplingMethods.map(({ title }) => title));
-});
+it.each([SamplingMethodName, SummarySampling, ClassTableSampling])(
+  "each menu of methods is the core's list",
+  (menu) => {
+    expect(Object.values(menu)).toEqual(samplingMethods.map(({ title }) => title));
+  },
+);
 
 describe("TREESPERACRE", () => {
   it("answers cell by cell and passes blanks over", () => {

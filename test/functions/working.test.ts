@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Step } from "../../src/core/basis/step";
-import { boardFeet, targetThickness } from "../../src/functions/boards";
-import { logCubic, logScale } from "../../src/functions/logs";
+import { targetThickness } from "../../src/functions/boardSizes";
+import { boardFeet } from "../../src/functions/boards";
+import { logCubic } from "../../src/functions/logCubic";
+import { logScale } from "../../src/functions/logs";
 import { cardScale } from "../../src/functions/scaleSheets";
 import { workings } from "../../src/functions/shell/working";
 import { lumberWeight } from "../../src/functions/wood";

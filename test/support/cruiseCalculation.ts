@@ -11,7 +11,9 @@ import { logScale } from "../../src/functions/logs";
 import { compareWays } from "../../src/functions/money";
 import { morePlots } from "../../src/functions/sampling";
 import { scalingDiameter, scalingLength } from "../../src/functions/scaling";
-import { plotTable, SamplingMethodName, standSummary, standTable, tractTotal } from "../../src/functions/stand";
+import { standTable } from "../../src/functions/classTables";
+import { tractTotal } from "../../src/functions/stand";
+import { plotTable, standSummary } from "../../src/functions/standSummary";
 import type { CellValue, TableRow } from "../../src/workbook/plan";
 import {
   BOARDS,
@@ -146,7 +148,7 @@ function plotCheck(row: TableRow, book: MemoryBook): string {
 function spill(name: string, book: MemoryBook): readonly (readonly CellValue[])[] | undefined {
   const of = (table: string, heading: string) => column(book, table, heading);
   const [size, confidence] = [setting(book, named.size), setting(book, named.confidence)];
-  const point = SamplingMethodName.point;
+  const point = "Point" as never;
   const plots = of(PLOTS, plot.counted);
   const summary = () =>
     standSummary(

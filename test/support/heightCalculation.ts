@@ -2,7 +2,7 @@ import { choiceNamed } from "../../src/core/basis/choices";
 import { byLogs, checkHeight, heightsMeasured } from "../../src/core/cruise/checkHeight";
 import { productTable } from "../../src/functions/products";
 import { checkSpecies, speciesOf } from "../../src/functions/speciesList";
-import { SamplingMethodName, standSummary } from "../../src/functions/stand";
+import { SummarySampling, standSummary } from "../../src/functions/standSummary";
 import { stemVolume } from "../../src/functions/stem";
 import type { CellValue, TableRow } from "../../src/workbook/plan";
 import { named, out, plot, PLOTS, product, PRODUCTS, species, SPECIES, tree, TREES } from "../../src/workbook/tables";
@@ -74,7 +74,7 @@ export function productAnswers(book: MemoryBook): Readonly<Record<string, () => 
         of(tree.plot),
         of(tree.dbh),
         plots,
-        SamplingMethodName.point,
+        SummarySampling.point,
         size,
         rowsOf(book, TREES).map((row) => [woodOf(row, book)]),
         of(tree.count),
