@@ -1,6 +1,6 @@
 import { answered } from "./shell/answers";
 import { classesBy } from "./shell/diameters";
-import { classesTable } from "./shell/standTables";
+import { classesTable } from "./shell/classesTable";
 import { readTally } from "./shell/tally";
 import { unitSystem } from "./shell/unitSystem";
 

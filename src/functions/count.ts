@@ -1,7 +1,7 @@
 import { answered } from "./shell/answers";
 import { countTable } from "./shell/countTable";
 import { readCounts } from "./shell/countTally";
-import { confidenceOf } from "./shell/standTables";
+import { confidenceOf } from "./shell/margins";
 import { unitSystem } from "./shell/unitSystem";
 
 /**

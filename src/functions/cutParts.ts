@@ -1,7 +1,7 @@
 import { answered } from "./shell/answers";
 import { cutByClassTable, cutBySpeciesTable } from "./shell/cutParts";
 import { classesBy } from "./shell/diameters";
-import { confidenceOf } from "./shell/standTables";
+import { confidenceOf } from "./shell/margins";
 import { unitSystem } from "./shell/unitSystem";
 
 /**

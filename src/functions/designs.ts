@@ -5,7 +5,7 @@ import { answered } from "./shell/answers";
 import { checkTable, doubleTable, doubleWays } from "./shell/doubleTable";
 import { plotValues } from "./shell/plotValues";
 import { oneText } from "./shell/readings";
-import { confidenceOf } from "./shell/standTables";
+import { confidenceOf } from "./shell/margins";
 
 /**
  * How the full measure is carried over to all plots.

@@ -2,7 +2,7 @@ import { answered } from "./shell/answers";
 import { productTable as tableOf } from "./shell/productTable";
 import { productTally } from "./shell/productTally";
 import { oneNumber } from "./shell/readings";
-import { confidenceOf } from "./shell/standTables";
+import { confidenceOf } from "./shell/margins";
 import { unitSystem } from "./shell/unitSystem";
 
 /**

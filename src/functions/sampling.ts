@@ -6,7 +6,7 @@ import { plotsNeeded as plotsFor } from "../core/cruise/plotsNeeded";
 import { answered } from "./shell/answers";
 import { plotValues } from "./shell/plotValues";
 import { isLeftOut, oneNumber } from "./shell/readings";
-import { confidenceOf } from "./shell/standTables";
+import { confidenceOf } from "./shell/margins";
 
 /**
  * Number of plots for the margin of error that you want.

@@ -1,5 +1,8 @@
 import { answered } from "./shell/answers";
-import { confidenceOf, plotsTable, speciesTable as tableOfSpecies, summaryTable } from "./shell/standTables";
+import { confidenceOf } from "./shell/margins";
+import { plotsTable } from "./shell/plotsTable";
+import { speciesTable as tableOfSpecies } from "./shell/speciesTable";
+import { summaryTable } from "./shell/summaryTable";
 import { readTally } from "./shell/tally";
 import { unitSystem } from "./shell/unitSystem";
 

@@ -2,7 +2,7 @@ import { chosen } from "../core/basis/choices";
 import { allocations } from "../core/cruise/plotsByStratum";
 import { answered } from "./shell/answers";
 import { oneNumber, oneText } from "./shell/readings";
-import { confidenceOf } from "./shell/standTables";
+import { confidenceOf } from "./shell/margins";
 import { allocationTable, clusterTable, strataTable } from "./shell/strataTables";
 
 /**

@@ -36,12 +36,21 @@ export function mean(values: ArrayLike<number>): number {
 
 /** Arithmetic mean, each value by what it weighs; without weights all weigh the same. The list must not be empty. */
 export function weightedMean(values: ArrayLike<number>, weight?: ArrayLike<number>): number {
-  return weight ? mean(products(values, weight)) / mean(weight) : mean(values);
+  if (!weight) return mean(values);
+  let [sum, weights] = [0, 0];
+  for (let i = 0; i < values.length; i += 1) {
+    sum += (values[i] as number) * (weight[i] as number);
+    weights += weight[i] as number;
+  }
+  return sum / weights;
 }
 
 /** The products of two lists, pair by pair. */
-export const products = (values: ArrayLike<number>, others: ArrayLike<number>): Float64Array =>
-  Float64Array.from(values, (value, i) => value * (others[i] as number));
+export function products(values: ArrayLike<number>, others: ArrayLike<number>): Float64Array {
+  const multiplied = new Float64Array(values.length);
+  for (let i = 0; i < values.length; i += 1) multiplied[i] = (values[i] as number) * (others[i] as number);
+  return multiplied;
+}
 
 /** Sample variance, divisor n - 1, by the two-pass method. The list must hold at least two values. */
 export function sampleVariance(values: ArrayLike<number>): number {

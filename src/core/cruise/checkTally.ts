@@ -49,7 +49,7 @@ export function checkTally(lines: readonly FullTallyLine[], rules: TallyRules): 
 
 /** Told once, on the first line that has a diameter. */
 function centimetres(lines: readonly FullTallyLine[]): { readonly row: number; readonly says: string } | undefined {
-  const diameters = lines.flatMap(({ dbh }) => (dbh === undefined ? [] : [dbh])).sort((a, b) => a - b);
+  const diameters = Float64Array.from(lines.filter(({ dbh }) => dbh !== undefined).map(({ dbh = 0 }) => dbh)).sort();
   const middle = diameters[Math.floor(diameters.length / 2)];
   if (middle === undefined || middle <= THICK_STAND || diameters.length < FEWEST_ON_PLOT) return undefined;
   return {
@@ -96,22 +96,20 @@ function besideOthers(
   fewest: number,
   groupOf: (line: FullTallyLine) => string | undefined,
 ): readonly (Others | undefined)[] {
-  const groups = new Map<string, { readonly row: number; readonly value: number }[]>();
+  const groups = new Map<string, { readonly rows: number[]; readonly values: number[] }>();
   lines.forEach((line, row) => {
     const found = line && value(line);
     const group = line && groupOf(line);
     if (found === undefined || group === undefined || !(found > 0)) return;
-    const known = groups.get(group);
-    if (known) known.push({ row, value: found });
-    else groups.set(group, [{ row, value: found }]);
+    const known = groups.get(group) ?? { rows: [], values: [] };
+    if (known.rows.length === 0) groups.set(group, known);
+    known.rows.push(row);
+    known.values.push(found);
   });
-  const answers: (Others | undefined)[] = lines.map(() => undefined);
-  for (const group of groups.values()) {
-    const far = farFromOthers(
-      group.map((one) => one.value),
-      fewest,
-    );
-    group.forEach(({ row }, place) => (answers[row] = far[place]));
+  const answers = new Array<Others | undefined>(lines.length);
+  for (const { rows, values } of groups.values()) {
+    const far = farFromOthers(values, fewest);
+    rows.forEach((row, place) => (answers[row] = far[place]));
   }
   return answers;
 }

@@ -1,4 +1,5 @@
 import { inches } from "../basis/units";
+import { classNumbers } from "./classNumbers";
 import { designOf, type Cruise } from "./cruise";
 import { classesInTheMiddle, type ClassRule } from "./classRules";
 
@@ -31,14 +32,7 @@ export function classTable(
   const { weight } = designOf(cruise);
   const weights = weight ? weight.reduce((sum, one) => sum + one, 0) : plots;
   const lines = dbh.length;
-  const numbers = new Int32Array(lines);
-  let [first, last] = [Infinity, -Infinity];
-  for (let line = 0; line < lines; line += 1) {
-    const number = rule.numberOf(dbh[line] as number, width);
-    numbers[line] = number;
-    if (number < first) first = number;
-    if (number > last) last = number;
-  }
+  const { numbers, first, last } = classNumbers(dbh, width, rule);
   const classes = lines === 0 ? [] : Array.from({ length: last - first + 1 }, (_, k) => first + k);
   const sums = new Float64Array(classes.length * speciesCount);
   for (let line = 0; line < lines; line += 1) {

@@ -2,10 +2,11 @@ import type { Percent } from "../../core/basis/units";
 import { countMeasure, wholePointsMeasured } from "../../core/cruise/countMeasure";
 import { doubleSampleRatio } from "../../core/cruise/doubleSampling";
 import type { Estimate } from "../../core/cruise/estimate";
+import { NO_TREES } from "./amounts";
 import { answeredCells, spilled } from "./answers";
 import type { CountTally } from "./countTally";
 import type { Cells } from "./readings";
-import { marginAt } from "./standTables";
+import { marginAt } from "./margins";
 import type { UnitSystem } from "./unitSystem";
 
 const WARNING =
@@ -15,7 +16,7 @@ const WARNING =
 export function countTable(tally: CountTally, confidence: Percent, units: UnitSystem): Cells {
   const { counts, bafs, trees } = tally;
   const header = ["Measure", "Value", marginAt(confidence), "Margin %", "Low", "High"];
-  if (counts.every((count) => count === 0)) return spilled(header, [["No trees yet"]]);
+  if (counts.every((count) => count === 0)) return spilled(header, NO_TREES);
   const areas = counts.map((count, plot) => count * (bafs[plot] as number));
   const found = countMeasure(areas, trees, confidence);
   const line = (name: string, { value, margin, marginPercent, low, high }: Estimate, factor: number) => [

@@ -1,12 +1,16 @@
 import { weightedMean } from "../../core/basis/statistics";
 import type { Percent } from "../../core/basis/units";
+import { classNumbers } from "../../core/cruise/classNumbers";
 import { estimateBy } from "../../core/cruise/plotDesign";
 import { partTotals, wholeOf, type PlotTotals } from "../../core/cruise/plotTotals";
+import { NO_TREES } from "./amounts";
 import { spilled, type Answer } from "./answers";
+import { classHeading, type ClassesBy } from "./classesTable";
+import { estimated, marginAt } from "./margins";
 import { readMarked } from "./marks";
 import type { Cells } from "./readings";
-import { classHeading, estimated, marginAt, speciesByName, type ClassesBy } from "./standTables";
-import { readTally, type TallyArguments } from "./tally";
+import { speciesByName } from "./speciesByName";
+import type { Tally, TallyArguments } from "./tally";
 import type { UnitSystem } from "./unitSystem";
 
 /** A part of the stand by itself: its name, and which of its lines are cut. */
@@ -24,11 +28,8 @@ type Given = TallyArguments & { readonly take: unknown };
 
 /** Before, cut and leave of each diameter class; classes without trees between the others are kept. */
 export function cutByClassTable(given: Given, by: ClassesBy, confidence: Percent, units: UnitSystem): Cells {
-  return cutParts(given, confidence, units, ({ dbh }) => {
-    const width = by.width / units.diameter.perOurs;
-    const numbers = Int32Array.from(dbh, (diameter) => by.rule.numberOf(diameter, width));
-    const first = numbers.reduce((least, one) => Math.min(least, one), Infinity);
-    const last = numbers.reduce((most, one) => Math.max(most, one), -Infinity);
+  return cutParts(given, confidence, units, ({ cruise: { dbh } }) => {
+    const { numbers, first, last } = classNumbers(dbh, by.width / units.diameter.perOurs, by.rule);
     const classes = Array.from({ length: Math.max(0, last - first + 1) }, (_, place) => first + place);
     return {
       heading: classHeading(by, units),
@@ -42,28 +43,20 @@ export function cutByClassTable(given: Given, by: ClassesBy, confidence: Percent
 
 /** Before, cut and leave of each species, in the order of their names. */
 export function cutBySpeciesTable(given: Given, confidence: Percent, units: UnitSystem): Cells {
-  return cutParts(given, confidence, units, () => {
-    const { species, speciesNames } = readTally(given, units);
-    return {
-      heading: "Species",
-      all: "All species",
-      of: species,
-      names: speciesNames,
-      order: speciesByName(speciesNames),
-    };
-  });
+  return cutParts(given, confidence, units, ({ species, speciesNames }) => ({
+    heading: "Species",
+    all: "All species",
+    of: species,
+    names: speciesNames,
+    order: speciesByName(speciesNames),
+  }));
 }
 
 /** One row for each part and one for all, each amount as it is before the cut, what is cut and what is left. */
-function cutParts(
-  given: Given,
-  confidence: Percent,
-  units: UnitSystem,
-  partsOf: (cruise: { readonly dbh: ArrayLike<number> }) => Parts,
-): Cells {
+function cutParts(given: Given, confidence: Percent, units: UnitSystem, partsOf: (tally: Tally) => Parts): Cells {
   const { tally, cut } = readMarked(given, units);
   const { cruise } = tally;
-  const parts = partsOf(cruise);
+  const parts = partsOf(tally);
   const amounts = [
     `trees ${units.perLand.name}`,
     `basal area ${units.areaPerLand.name}`,
@@ -75,9 +68,11 @@ function cutParts(
     ...[`Before, ${trees}`, marginAt(confidence), `Cut, ${trees}`, `Leave, ${trees}`, marginAt(confidence)],
     ...others.flatMap((amount) => ["Before", "Cut", "Leave"].map((when) => `${when}, ${amount}`)),
   ];
-  if (cruise.dbh.length === 0) return spilled(header, [["No trees yet"]]);
+  if (cruise.dbh.length === 0) return spilled(header, NO_TREES);
 
-  const halves = Int32Array.from(cut, (isCut, line) => 2 * (parts.of[line] as number) + isCut);
+  const halves = new Int32Array(cut.length);
+  for (let line = 0; line < halves.length; line += 1)
+    halves[line] = 2 * (parts.of[line] as number) + (cut[line] as number);
   const totals = partTotals(cruise, halves, 2 * parts.names.length);
   const pairs = parts.names.map((_, place) => totals.slice(2 * place, 2 * place + 2) as [PlotTotals, PlotTotals]);
   const land = units.perLand.perOurs;

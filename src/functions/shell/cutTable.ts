@@ -3,7 +3,7 @@ import { partTotals, wholeOf, type PlotTotals } from "../../core/cruise/plotTota
 import { spilled } from "./answers";
 import { readMarked } from "./marks";
 import type { Cells } from "./readings";
-import { amountNames, amountsOf } from "./standTables";
+import { amountNames, amountsOf, NO_TREES } from "./amounts";
 import type { TallyArguments } from "./tally";
 import type { UnitSystem } from "./unitSystem";
 
@@ -13,7 +13,7 @@ export function cutTable(given: TallyArguments & { readonly take: unknown }, uni
   const { cruise } = tally;
   const shareOf = cruise.volume !== undefined || cruise.dbh.length === 0 ? "volume" : "basal area";
   const header = ["Stand", ...amountNames(units), `Share of ${shareOf} %`];
-  if (cruise.dbh.length === 0) return spilled(header, [["No trees yet"]]);
+  if (cruise.dbh.length === 0) return spilled(header, NO_TREES);
   const [leave, cut] = partTotals(cruise, marked, 2) as [PlotTotals, PlotTotals];
   const before = wholeOf([leave, cut]);
   const shared = ({ volume, basalArea, design }: PlotTotals) => weightedMean(volume ?? basalArea, design.weight);

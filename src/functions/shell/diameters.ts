@@ -3,7 +3,7 @@ import { classesInTheMiddle, classRules } from "../../core/cruise/classRules";
 import type { DiameterList } from "../../core/cruise/standDensity";
 import { BadRows, column, numbersOf, sharedRows } from "./columns";
 import { isLeftOut, oneNumber, oneText } from "./readings";
-import type { ClassesBy } from "./standTables";
+import type { ClassesBy } from "./classesTable";
 import { dbhBounds } from "./tally";
 import type { UnitSystem } from "./unitSystem";
 
@@ -76,13 +76,21 @@ export function heightsAndDiameters(height: unknown, dbh: unknown, weight: unkno
   const measured = numbersOf(tall, rows, heightBounds, 0, bad);
   const across = numbersOf(thick, rows, dbhBounds(units), 0, bad, measured);
   const stands = isLeftOut(weight)
-    ? measured.map(() => 1)
+    ? new Float64Array(rows).fill(1)
     : numbersOf(given, rows, { unit: "", low: 0, high: 1e6 }, 0, bad, measured);
   bad.settle();
-  const used = Array.from({ length: rows }, (_, row) => row).filter((row) => measured[row] !== 0 && across[row] !== 0);
+  let kept = 0;
+  for (let row = 0; row < rows; row += 1) {
+    const [tallness, thickness] = [measured[row] as number, across[row] as number];
+    if (tallness === 0 || thickness === 0) continue;
+    measured[kept] = tallness / distance.perOurs;
+    across[kept] = thickness / diameter.perOurs;
+    stands[kept] = stands[row] as number;
+    kept += 1;
+  }
   return {
-    heights: used.map((row) => (measured[row] as number) / distance.perOurs),
-    diameters: used.map((row) => (across[row] as number) / diameter.perOurs),
-    trees: used.map((row) => stands[row] as number),
+    heights: measured.subarray(0, kept),
+    diameters: across.subarray(0, kept),
+    trees: stands.subarray(0, kept),
   };
 }

@@ -12,7 +12,7 @@ import { spilled } from "./answers";
 import { sharedRows, column } from "./columns";
 import { plotValues } from "./plotValues";
 import type { Cells } from "./readings";
-import { marginAt } from "./standTables";
+import { marginAt } from "./margins";
 
 /** A way of carrying the full measure over to all plots. */
 export interface DoubleWay extends Choice {

@@ -1,5 +1,6 @@
 import { importanceValues } from "../../core/cruise/importanceValue";
 import { partTotals } from "../../core/cruise/plotTotals";
+import { NO_TREES } from "./amounts";
 import { spilled } from "./answers";
 import type { Cells } from "./readings";
 import { readTally, type TallyArguments } from "./tally";
@@ -17,7 +18,7 @@ const HEADER = [
 /** What each species is to the stand, the most important first. */
 export function importanceTable(given: TallyArguments, units: UnitSystem): Cells {
   const { cruise, species, speciesNames } = readTally(given, units);
-  if (cruise.dbh.length === 0) return spilled(HEADER, [["No trees yet"]]);
+  if (cruise.dbh.length === 0) return spilled(HEADER, NO_TREES);
   const values = importanceValues(partTotals(cruise, species, speciesNames.length));
   const rows = values.map(({ frequency, density, dominance, value }, kind) => ({
     value,

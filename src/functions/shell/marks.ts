@@ -25,10 +25,12 @@ export interface MarkedTally {
  * @throws InvalidInput naming the first mark that means neither yes nor no
  */
 export function readMarked(given: TallyArguments & { readonly take: unknown }, units: UnitSystem): MarkedTally {
-  const tally = readTally({ ...given, species: given.take }, units);
-  const cuts = marksThatCut(tally.speciesNames, given.take).map(Number);
-  const cut = new Uint8Array(tally.species.length);
-  for (let tree = 0; tree < cut.length; tree += 1) cut[tree] = cuts[tally.species[tree] as number] as number;
+  const tally = readTally(given, units);
+  const cut = new Uint8Array(tally.cruise.dbh.length);
+  if (!tally.mark) return { tally, cut };
+  const { of, names } = tally.mark;
+  const cuts = marksThatCut(names, given.take).map(Number);
+  for (let tree = 0; tree < cut.length; tree += 1) cut[tree] = cuts[of[tree] as number] as number;
   return { tally, cut };
 }
 

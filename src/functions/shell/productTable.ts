@@ -3,10 +3,11 @@ import type { Percent } from "../../core/basis/units";
 import { estimateBy } from "../../core/cruise/plotDesign";
 import { plotTotals } from "../../core/cruise/plotTotals";
 import type { CutTree } from "../../core/value/cutTree";
+import { NO_TREES } from "./amounts";
 import { spilled } from "./answers";
 import type { ProductTally } from "./productTally";
 import type { Cells } from "./readings";
-import { estimated, marginAt } from "./standTables";
+import { estimated, marginAt } from "./margins";
 import { readTally, type TallyArguments } from "./tally";
 import type { UnitSystem } from "./unitSystem";
 
@@ -48,7 +49,7 @@ export function productTable(
     `Value $ ${perLand.name}`,
     `${marginAt(confidence)}, value`,
   ];
-  if (!tally.trees.includes(true)) return spilled(header, [["No trees yet"]]);
+  if (!tally.trees.includes(true)) return spilled(header, NO_TREES);
 
   const perAcre = (amounts: Amounts | undefined, factor: number) => {
     if (!amounts) return [undefined, undefined];

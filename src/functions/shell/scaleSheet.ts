@@ -12,7 +12,7 @@ import type { Cells } from "./readings";
 import { saidIn } from "./saidIn";
 import { cardOf, isCard } from "./scaleCard";
 import { conventionsOf } from "./scaleConventions";
-import { speciesByName } from "./standTables";
+import { speciesByName } from "./speciesByName";
 import { NO_SPECIES } from "./tally";
 import { unitSystem } from "./unitSystem";
 

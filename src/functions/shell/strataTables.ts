@@ -6,7 +6,7 @@ import { stratifiedEstimate } from "../../core/cruise/stratified";
 import { spilled } from "./answers";
 import { groupedValues } from "./groups";
 import type { Cells } from "./readings";
-import { marginAt } from "./standTables";
+import { marginAt } from "./margins";
 import { strataList } from "./strataList";
 
 const NO_PLOTS = [["No plots yet"]];

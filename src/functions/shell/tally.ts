@@ -26,6 +26,8 @@ export interface TallyArguments extends DesignArguments {
   readonly method: unknown;
   readonly size: unknown;
   readonly species?: unknown;
+  /** Whether each tree is to be cut, in the owner's words. */
+  readonly take?: unknown;
   readonly volume?: unknown;
   readonly count?: unknown;
 }
@@ -35,6 +37,8 @@ export interface Tally {
   /** Number of the species of each line, counted from 0, and their names as first spelt. */
   readonly species: ArrayLike<number>;
   readonly speciesNames: readonly string[];
+  /** The mark of each line, counted and named as the species are. Left out when nothing was marked. */
+  readonly mark?: { readonly of: ArrayLike<number>; readonly names: readonly string[] };
   /** The plots as their list has them. */
   readonly plotCells: readonly (string | number)[];
 }
@@ -68,9 +72,10 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
   const plot = column(given.plot, "Plot");
   const dbh = column(given.dbh, "DBH");
   const species = column(given.species, "Species");
+  const take = column(given.take, "Take");
   const volume = column(given.volume, "Volume");
   const count = column(given.count, "Count");
-  const rows = Math.min(sharedRows([plot, dbh, species, volume, count]), dbh.single ? Infinity : filledRows(dbh));
+  const rows = Math.min(sharedRows([plot, dbh, species, take, volume, count]), dbh.single ? Infinity : filledRows(dbh));
 
   const bad = new BadRows();
   const diameters = numbersOf(dbh, rows, dbhBounds(units, size.leastDbh), 0, bad);
@@ -82,7 +87,7 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
   }
   bad.settle();
 
-  const kinds = new NameList();
+  const [kinds, marks] = [new NameList(), new NameList()];
   const kind = kindsOf(species, kinds, diameters);
   const perInch = units.diameter.perOurs;
   const used = linesWithTrees(diameters);
@@ -99,6 +104,7 @@ export function readTally(given: TallyArguments, units: UnitSystem): Tally {
     },
     species: used(kind),
     speciesNames: kinds.names,
+    ...(!isMissing(take) && { mark: { of: used(kindsOf(take, marks, diameters)), names: marks.names } }),
     plotCells,
   };
 }
@@ -118,7 +124,7 @@ function placesOf(plot: Column, known: NameList, diameters: Float64Array, bad: B
   return places;
 }
 
-/** The species of every row with a diameter, counted from 0; new ones are added to the list. */
+/** The species, or the mark, of every row with a diameter, counted from 0; new ones are added to the list. */
 function kindsOf(species: Column, kinds: NameList, diameters: Float64Array): Int32Array {
   const numbers = new Int32Array(diameters.length);
   const kindOf = remembered((cell: unknown) => kinds.add(isNothing(cell) ? NO_SPECIES : String(cell)));
