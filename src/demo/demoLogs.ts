@@ -45,7 +45,7 @@ const LUMBER_PRICE = 900; // $ per MBF, invented
 /** Invented boards: 1, 1.25 and 2 in thick, 4 to 12 in wide, all at one price so that the plan goes for the most wood. */
 export const demoBoards: readonly TableRow[] = [1, 1.25, 2].flatMap((thickness) =>
   [4, 6, 8, 10, 12].map((width) => ({
-    [board.thickness]: thickness,
+    [board.sawn]: thickness,
     [board.width]: width,
     [board.price]: LUMBER_PRICE,
   })),

@@ -43,7 +43,7 @@ export const emptyWorkbook = ({ settings, plots, strata = [], species: list }: O
 /** Rough sizes that small mills often cut, to start from; a choice of ours. */
 export const usualBoards: readonly TableRow[] = [1, 1.25, 2].flatMap((thickness) =>
   [4, 6, 8, 10, 12].map((width) => ({
-    [board.thickness]: thickness,
+    [board.sawn]: thickness,
     [board.width]: width,
   })),
 );

@@ -103,8 +103,11 @@ export interface PrintPlan {
   readonly gridlines: boolean;
   /** On every side. [in] */
   readonly margin: number;
-  /** Of the size on the screen; a page that is fitted to its width by itself would lose its breaks. [%] */
-  readonly scale: number;
+  /**
+   * Of the size on the screen; left out, pages are made one page wide. A page that is fitted to its width by itself
+   * would lose its breaks. [%]
+   */
+  readonly scale?: number;
 }
 
 export type SheetClass = "control" | "foundation" | "presentation";

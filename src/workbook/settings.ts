@@ -20,6 +20,16 @@ export interface ScaleConventions {
   readonly lengthStep: number;
 }
 
+/** What a finished board loses between the saw and its use; each is a named cell on the sheet Mill. */
+export interface ThicknessLosses {
+  /** In thickness, from green to the moisture it is used at. [%] */
+  readonly shrinkage: number;
+  /** Both faces together. [in] */
+  readonly planing: number;
+  /** Allowance for uneven sawing. [in] */
+  readonly variation: number;
+}
+
 /** What the sheet Setup holds, one named cell each, and how logs are scaled. */
 export interface Settings {
   readonly stand: string;
@@ -54,6 +64,7 @@ export interface Settings {
   /** [in] */
   readonly kerf: number;
   readonly scale: ScaleConventions;
+  readonly losses: ThicknessLosses;
   /** Share of the geometrical best that the owner's sawing reaches. [%] */
   readonly realized: number;
 }
@@ -86,5 +97,6 @@ export const usualSettings: Settings = {
     trim: 0,
     lengthStep: 1,
   },
+  losses: { shrinkage: 5, planing: 0.125, variation: 0.0625 },
   realized: 85,
 };

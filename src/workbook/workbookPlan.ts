@@ -15,6 +15,7 @@ import { LOGS_SHEET, logsSheet } from "./sheets/logs";
 import { OUTLINE_SHEET, outlineSheet } from "./sheets/outline";
 import { POINT_LIST, pointListSheet } from "./sheets/pointList";
 import { CUT, cutSheet } from "./sheets/cut";
+import { MILL_SHEET, millSheet } from "./sheets/mill";
 import { DESIGN, designSheet } from "./sheets/design";
 import { MARGINS, marginsSheet } from "./sheets/margins";
 import { POINTS, pointsSheet } from "./sheets/points";
@@ -52,7 +53,8 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [CARD_SHEET, "The buyer's own printed table, when he scales by one"],
   [RULES_SHEET, "The same logs under other rules, and board feet by diameter"],
   [WORKING_SHEET, "How the scale of one log came about, step by step; also of its cubic feet, boards and weights"],
-  [SAWING, "The cut list of one log, the boards you want and your mill"],
+  [MILL_SHEET, "The boards you want, their thickness at the saw, and what your mill can take"],
+  [SAWING, "The cut list of one log, and what another kerf or product would make of it"],
   [CUT_LIST_SHEET, "The pieces of a building, to be found in the yard or in the stand"],
   [BOARDS_SHEET, "Boards that were sawn, and their tally"],
   [PRICES_SHEET, "Prices and costs, with their sources"],
@@ -83,6 +85,7 @@ export const workbookPlan = (content: WorkbookContent): readonly SheetPlan[] => 
   cardSheet(),
   rulesSheet(),
   workingSheet(),
+  millSheet(content),
   sawingSheet(content),
   cutListSheet(content),
   boardsSheet(content),

@@ -4,7 +4,7 @@ import { PaneOnPage } from "./support/pane";
 import { put, read } from "./support/sheet";
 
 /** Sheets that hold logs and boards, and cells enough to see all of them. */
-const SHEETS = ["Logs", "Card", "Rules", "Working", "Boards", "Sawing", "Sources and cautions"];
+const SHEETS = ["Logs", "Card", "Rules", "Working", "Boards", "Mill", "Sawing", "Sources and cautions"];
 
 describe("the scale sheet and the boards, on the page", () => {
   let opened: OpenPage;

@@ -11,7 +11,7 @@ export const columnOf = (rows: readonly TableRow[], heading: string): unknown[][
 
 const { settings, trees, plots, boards, mill: limits } = demoContent;
 
-export const boardCells = boards.map((row) => [row[board.thickness], row[board.width], row[board.price] ?? null]);
+export const boardCells = boards.map((row) => [row[board.sawn], row[board.width], row[board.price] ?? null]);
 export const millCells = limits.map((row) => [row[mill.limit], row[mill.value] ?? null]);
 export const pattern = "Live" as never;
 

@@ -16,7 +16,7 @@ export function sawingAnswers(book: MemoryBook): Readonly<Record<string, () => C
     [...cell(log.smallEnd), ...cell(log.second)],
     cell(log.largeEnd),
     scalingLength(cell(log.length), name(named.trim), name(named.lengthStep)),
-    columns(BOARD_SIZES, [board.thickness, board.width, board.length, board.product, board.each, board.price]),
+    columns(BOARD_SIZES, [board.sawn, board.width, board.length, board.product, board.each, board.price]),
     name(named.kerf),
     name(named.pattern),
     columns(MILL, [mill.limit, mill.value]),

@@ -9,7 +9,8 @@ import { afterAll, describe, expect, it } from "vitest";
 import { demoContent, demoWorkbook } from "../../src/demo/demoWorkbook";
 
 import { TapeTo, limitingDistance } from "../../src/functions/woods";
-import { fieldTallyFile, planFile } from "../../src/workbook/portable/fieldTallyFile";
+import { fieldTallyFile } from "../../src/workbook/portable/fieldTallyFile";
+import { planFile } from "../../src/workbook/portable/planFile";
 import { FIELD_TALLY, fieldTallySheet, type FieldTallyContent } from "../../src/workbook/sheets/fieldTally";
 import { LIMIT_DIAMETERS, LIMIT_SLOPES } from "../../src/workbook/sheets/fieldTallyLimits";
 import { formulasOf } from "./formulaParts";

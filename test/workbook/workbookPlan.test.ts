@@ -147,6 +147,20 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
     }
   });
 
+  it("takes every list of boards to a plan from the thickness at the saw on, which the target thickness feeds", () => {
+    const lists = formulas.flatMap(({ formula }) => formula.match(/(?:BoardSizes|MoreProducts)\[\[[^)]*?\]\]/g) ?? []);
+    expect(lists.length).toBeGreaterThan(5);
+    for (const list of lists.filter((one) => !one.includes("#This Row")))
+      expect(list).toMatch(/\[\[Thickness in\]:\[Price per MBF\]\]$/);
+    for (const name of ["BoardSizes", "MoreProducts"]) {
+      const columns = tables.find((table) => table.name === name)?.columns ?? [];
+      const thickness = columns.find(({ heading }) => heading === "Thickness in");
+      expect(thickness?.formula).toContain(
+        `TARGETTHICKNESS(${name}[[#This Row],[Finished thickness in]],Shrinkage_Pct,Planing_Allowance,Saw_Variation,Units)`,
+      );
+    }
+  });
+
   it("says a caution in words on every sheet that shows an estimate", () => {
     const lines = cautions.map(({ line }) => line);
     for (const name of [
@@ -159,6 +173,7 @@ describe.each(workbooks)("the workbook of %s", (_, plans) => {
       "Rules",
       "Working",
       "Boards",
+      "Mill",
       "Sawing",
       "Bucking",
       "Local volume",

@@ -33,7 +33,7 @@ function layPrint(
   const { pageLayout, horizontalPageBreaks } = sheet;
   pageLayout.setPrintArea(area);
   pageLayout.setPrintTitleRows(`$${first}:$${last}`);
-  pageLayout.zoom = { scale };
+  pageLayout.zoom = scale === undefined ? { horizontalFitToPages: 1 } : { scale };
   pageLayout.printGridlines = gridlines;
   pageLayout.leftMargin = margin * POINTS_PER_INCH;
   pageLayout.rightMargin = margin * POINTS_PER_INCH;

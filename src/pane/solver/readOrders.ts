@@ -131,9 +131,9 @@ const volumeOf = (row: TableRow): number =>
 
 /** A size for each width that a line names; none of a line that cannot be read. */
 function sizeOf(row: TableRow): readonly SizeWanted[] {
-  const [thickness, length, each, price] = [board.thickness, board.length, board.each, board.price].map((heading) =>
-    positive(row[heading]),
-  );
+  const [length, each, price] = [board.length, board.each, board.price].map((heading) => positive(row[heading]));
+  // As sawn, where the sheet has not worked the thickness out yet.
+  const thickness = positive(row[board.thickness]) ?? positive(row[board.sawn]);
   if (thickness == null) return [];
   const size = {
     thickness,

@@ -37,7 +37,7 @@ export function allLogsView(pane: Pane) {
         ? message({ kind: "note", text: order })
         : html`<p class="hint">
             ${figure(order.logs.length)} logs with both ends and a length, ${order.pattern.toLowerCase()} sawing, kerf
-            ${order.kerf} in; the boards are those of the sheet Sawing.
+            ${order.kerf} in; the boards are those of the sheet Mill.
           </p>`
     }
     <div class="actions">

@@ -73,7 +73,7 @@ function stop(pane: Pane): void {
 const go = (pane: Pane, label: string) =>
   actionButton({
     label,
-    onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet: CUT_LIST_SHEET, at: "A11" })),
+    onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet: CUT_LIST_SHEET, at: "A12" })),
   });
 
 /** What the running search has found, in a few words. */

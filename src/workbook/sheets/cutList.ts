@@ -6,7 +6,7 @@ import type { WorkbookContent } from "../workbookContent";
 import { CUT_GOALS, CUT_LIST_SHEET } from "./cutListCells";
 import { asked, cautionLine, down, sheetPlan, title } from "./sheetParts";
 
-const HEADINGS = 10;
+const HEADINGS = 11;
 
 /** The pieces of a building; which logs or trees give them is found in the pane and written to a sheet of its own. */
 export function cutListSheet({ cutList }: WorkbookContent): SheetPlan {
@@ -29,7 +29,7 @@ export function cutListSheet({ cutList }: WorkbookContent): SheetPlan {
       down("A3", "Note", [cautionLine("Ungraded lumber"), cautionLine("Sawing")]),
       down("A5", "Note", [
         "Sizes as they come off the saw, rough and green.",
-        "Logs come from the sheet Logs, those marked Sell left out; kerf and mill as on Setup and Sawing.",
+        "Logs come from the sheet Logs, those marked Sell left out; kerf and mill as on Setup and Mill.",
         "The pane, view Cut list, finds which logs or how many of your trees give the pieces, and writes the plan to a sheet of its own.",
       ]),
       down("A8", "Computed", ["Spare pieces, percent"]),

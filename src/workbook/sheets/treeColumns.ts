@@ -7,7 +7,7 @@ import { byLocalTable, localWood } from "./localVolumeCells";
 import { treesPerAcreHere } from "./designArguments";
 import { plotNumbers } from "./points";
 import { rowCheck } from "./rowChecks";
-import { boardList } from "./sawing";
+import { boardList } from "./mill";
 import { speciesCodes } from "./setup";
 import { asked, quoted, yesOrNo } from "./sheetParts";
 import { ofSpecies } from "./speciesColumns";

@@ -12,6 +12,11 @@ export const SAW_RATES = "SawRates";
 
 /** Boards that are wanted from a log. */
 export const board = {
+  /** Dry and planed; where it is given, the thickness at the saw is worked out from it. */
+  finished: "Finished thickness in",
+  /** Typed as it comes off the saw, where nothing is to be worked out. */
+  sawn: "Sawn thickness in",
+  /** What the plans go by. */
   thickness: "Thickness in",
   width: "Width in",
   length: "Length ft",

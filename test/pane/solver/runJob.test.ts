@@ -90,8 +90,8 @@ describe("the planner's jobs", () => {
   it("plan a log as the sheets do: oval by both readings, by length, product, price per piece, widths and taper", async () => {
     const { host, job } = await demo();
     const lines: [string, TableRow][] = [
-      [BOARD_SIZES, { [board.thickness]: 1, [board.width]: "4 to 8 by 2", [board.length]: 8, [board.each]: 5 }],
-      [BOARD_SIZES, { [board.thickness]: 1.25, [board.width]: 6, [board.product]: "Bevel siding", [board.price]: 900 }],
+      [BOARD_SIZES, { [board.sawn]: 1, [board.width]: "4 to 8 by 2", [board.length]: 8, [board.each]: 5 }],
+      [BOARD_SIZES, { [board.sawn]: 1.25, [board.width]: 6, [board.product]: "Bevel siding", [board.price]: 900 }],
       [LOGS, { [log.log]: "O", [log.smallEnd]: 14, [log.second]: 17, [log.largeEnd]: 16, [log.length]: 16.5 }],
     ];
     const rowsOf = (table: string) => lines.filter(([name]) => name === table).map(([, row]) => row);
