@@ -1,6 +1,7 @@
 import "./styles/pane.css";
 import "./styles/fields.css";
 import "./styles/views.css";
+import "./styles/paper.css";
 import "./styles/cut.css";
 import "./styles/map.css";
 import { nothing, render, type TemplateResult } from "lit";

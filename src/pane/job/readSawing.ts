@@ -1,3 +1,4 @@
+import { splitTaper } from "../../core/sawing/lyingLog";
 import type { WorkbookHost } from "../../workbook/host";
 import type { CellValue } from "../../workbook/plan";
 import { BOARD_SIZES, named, out } from "../../workbook/tables";
@@ -12,6 +13,9 @@ export interface SawingAnswers {
   readonly log: string;
   readonly pattern: string;
   readonly kerf: number | null;
+  readonly taper: string;
+  /** null or 0 for a straight log. */
+  readonly sweep: number | null;
   /** Of diameters, boards and settings: in or cm. */
   readonly unit: string;
   readonly steps: readonly SawStep[];
@@ -44,7 +48,14 @@ const words = {
 /** Reads the sheet Sawing; "none" when the workbook has no such sheet. */
 export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "none"> {
   if (!(await host.hasTable(BOARD_SIZES))) return "none";
-  const settings = await host.readNames([named.pickedLog, named.pattern, named.kerf, named.units]);
+  const settings = await host.readNames([
+    named.pickedLog,
+    named.pattern,
+    named.kerf,
+    named.taper,
+    named.sweep,
+    named.units,
+  ]);
   const [plan, layout, gain, whatIf, worth] = await Promise.all([
     readAnswer(host, out.sawPlan, words),
     readAnswer(host, out.sawLayout, words),
@@ -57,6 +68,8 @@ export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "n
     log: text(settings[named.pickedLog]),
     pattern: text(settings[named.pattern]),
     kerf: number(settings[named.kerf]),
+    taper: text(settings[named.taper]) || splitTaper.title,
+    sweep: number(settings[named.sweep]),
     unit: text(settings[named.units]).toLowerCase() === "metric" ? "cm" : "in",
     steps,
     lacking: steps.length > 0 ? "" : plan.kind === "none" ? plan.because : text(plan.rows[1]?.[0]),

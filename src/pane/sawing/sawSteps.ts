@@ -42,13 +42,19 @@ export function stepsOf(rows: readonly (readonly CellValue[])[]): readonly SawSt
 }
 
 /** A step in words. */
-export function sayStep({ turn, reading, frees, boards, shown }: SawStep, unit: string): string {
+export function sayStep(step: SawStep, unit: string): string {
+  const { turn, reading, frees, boards } = step;
   const freed = boards.length === 0 ? frees : `${frees} (${boardsNamed(boards)})`;
   if (turn === "edge") return `At the edger: ${freed}.`;
   if (reading === null) return `Left on the bed: ${freed}.`;
   const turned = turn === "none" ? "" : `Turn: ${turn}. `;
-  return `${turned}Head reading ${shown || Number(reading.toFixed(3))} ${shown.endsWith("marks") ? "of the scale" : unit}. Frees ${freed}.`;
+  const of = step.shown.endsWith("marks") ? "of the scale" : unit;
+  return `${turned}Head reading ${settingSaid(step)} ${of}. Frees ${freed}.`;
 }
+
+/** The head reading as it is set: by the mill's own scale where that is given; "" where no cut is made. */
+export const settingSaid = ({ reading, shown }: SawStep): string =>
+  reading === null ? "" : shown || String(Number(reading.toFixed(3)));
 
 const boardsNamed = (numbers: readonly number[]) =>
   `${numbers.length === 1 ? "board" : "boards"} ${numbers.join(", ")}`;

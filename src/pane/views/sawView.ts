@@ -13,8 +13,10 @@ import type { Job, SavedLog } from "../job/job";
 import type { SawGain, SawingAnswers } from "../job/readSawing";
 import type { Pane } from "../pane";
 import { choiceTable } from "../sawing/choiceTable";
-import { sayStep } from "../sawing/sawSteps";
+import { sawPaperOf } from "../sawing/sawPaperOf";
+import { sayStep, settingSaid } from "../sawing/sawSteps";
 import { cautionOn } from "./cautionOn";
+import { printing, sawPaper } from "./sawPaper";
 import { stepped } from "./stepped";
 
 /** The cut list of one log, cut by cut in its end view, as the sheet Sawing has it. */
@@ -33,14 +35,15 @@ export function sawView(pane: Pane) {
   if (!sawing) return pane.state.unread ? html`` : waiting("Reading the sheet Sawing");
   return html`
     ${logField(pane, job, sawing)}
-    ${sawing.lacking ? message({ kind: "note", text: sawing.lacking }) : plan(pane, sawing)}
+    ${sawing.lacking ? message({ kind: "note", text: sawing.lacking }) : plan(pane, job, sawing)}
     <div class="actions">
       ${actionButton({
         label: "Go to Sawing",
         onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet: SAWING, at: "B5" })),
       })}
     </div>
-    ${cautionOn(pane, "Sawing")} ${cautionOn(pane, "Ungraded lumber")}
+    ${cautionOn(pane, "Sawing")} ${cautionOn(pane, "Log weight")} ${cautionOn(pane, "Ungraded lumber")}
+    ${sawing.lacking ? nothing : sawPaper(sawPaperOf(sawing, job.logs), sawing.endView)}
   `;
 }
 
@@ -75,7 +78,7 @@ async function pick(pane: Pane, chosen: string): Promise<void> {
   await pane.refresh();
 }
 
-function plan(pane: Pane, sawing: SawingAnswers) {
+function plan(pane: Pane, job: Job, sawing: SawingAnswers) {
   const { steps, unit, endView, gained, log } = sawing;
   const at = Math.min(pane.state.sawStep, steps.length - 1);
   const step = steps[at];
@@ -103,22 +106,20 @@ function plan(pane: Pane, sawing: SawingAnswers) {
     ${dataTable(
       `Cut list of log ${log}`,
       ["Cut", "Turn", `Head reading, ${unit}`, "Frees", "Board", "Board feet"],
-      steps.map(({ number, turn, reading, frees, boards, boardFeet }) => [
-        String(number),
-        turn,
-        reading === null ? "" : String(Number(reading.toFixed(3))),
-        frees,
-        boards.join(", "),
-        boardFeet === null ? "" : figure(boardFeet, 1),
+      steps.map((one) => [
+        String(one.number),
+        one.turn,
+        settingSaid(one),
+        one.frees,
+        one.boards.join(", "),
+        one.boardFeet === null ? "" : figure(one.boardFeet, 1),
       ]),
       "Read as a list",
     )}
     ${choiceTable(`What if log ${log} were sawn otherwise`, "What if: other kerfs, one product more", sawing.whatIf)}
     ${choiceTable(`What the plan of log ${log} is worth`, "What it is worth, by grade", sawing.worth)}
-    <p class="hint">
-      Products to try, grades and your speed stand on the sheet Sawing, to the right. To print the plan, print that
-      sheet's columns A to G: they hold the settings in order, not the drawing.
-    </p>
+    <p class="hint">Products to try stand on the sheet Sawing, to the right; grades and your speed on Mill.</p>
+    ${printing(pane, job, sawing)}
   `;
 }
 

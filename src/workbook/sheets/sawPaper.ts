@@ -1,0 +1,63 @@
+import { cautions } from "../../core/reference/cautions";
+import { formats } from "../formats";
+import type { CellValue, SheetPlan } from "../plan";
+import { across, cautionLine, down, sheetPlan } from "./sheetParts";
+
+/** One log's plan to take to the mill, in the order in which the sawyer works. */
+export interface SawPaper {
+  readonly title: string;
+  /** Of the log, of the way it is sawn, and of what that gives; short lines, the drawing stands beside them. */
+  readonly facts: readonly string[];
+  readonly headings: readonly string[];
+  /** Step, turn, head reading, what is freed, numbers of the boards in the drawing, board feet. */
+  readonly cuts: readonly (readonly CellValue[])[];
+  readonly stamp: string;
+}
+
+/** The cautions that go along to the mill. */
+export const PAPER_CAUTIONS = ["Sawing", "Log weight", "Ungraded lumber"] as const;
+
+/** Where the drawing lies, and the side of its square. [px] */
+export const DRAWING_AT = "D3";
+export const DRAWING_SIZE = 350;
+
+const WIDTHS = [7, 32, 14, 34, 9, 9];
+const CUTS_AT = 22; // below the drawing
+const CHARACTERS = { turn: 30, frees: 32 }; // that one line of their columns holds
+
+/** A sheet of values for one page or two, upright, as wide as the paper. */
+export function sawPaperSheet({ title, facts, headings, cuts, stamp }: SawPaper): SheetPlan {
+  const after = CUTS_AT + cuts.length + 2;
+  const notes = [stamp, ...PAPER_CAUTIONS.map(cautionLine)];
+  return sheetPlan({
+    name: title,
+    sheetClass: "presentation",
+    widths: WIDTHS,
+    print: {
+      area: `A1:F${after + notes.length - 1}`,
+      titleRows: [CUTS_AT, CUTS_AT],
+      breaks: [],
+      gridlines: false,
+      margin: 0.5,
+    },
+    blocks: [
+      down("A1", "Title", [title]),
+      down("A3", "Computed", facts),
+      { ...across(`A${CUTS_AT}`, "Heading", headings), lines: [2] },
+      ...cuts.map((row, i) => ({
+        ...across(`A${CUTS_AT + 1 + i}`, "Computed", row, formats.general),
+        lines: [linesOf(row)],
+      })),
+      down(`A${after}`, "Note", notes),
+    ],
+  });
+}
+
+const linesOf = ([, turn, , frees]: readonly CellValue[]): number =>
+  Math.max(1, Math.ceil(lengthOf(turn) / CHARACTERS.turn), Math.ceil(lengthOf(frees) / CHARACTERS.frees));
+
+const lengthOf = (cell: CellValue | undefined) => String(cell ?? "").length;
+
+/** What each caution that goes along says in full. */
+export const paperCautions = () =>
+  cautions.filter(({ title }) => (PAPER_CAUTIONS as readonly string[]).includes(title));
