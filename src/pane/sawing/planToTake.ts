@@ -1,4 +1,4 @@
-import { sawPaperSheet, DRAWING_AT, DRAWING_SIZE, type SawPaper } from "../../workbook/sheets/sawPaper";
+import { sawPaperSheet, DRAWING_OVER, type SawPaper } from "../../workbook/sheets/sawPaper";
 import type { Pane } from "../pane";
 import type { EndView } from "./endView";
 
@@ -11,15 +11,10 @@ export async function planToTake(pane: Pane, paper: SawPaper, endView: EndView):
       import("../../workbook/portable/base64"),
       import("./endViewPicture"),
     ]);
-    const drawing = {
-      at: DRAWING_AT,
-      png: endView.boards.length > 0 ? await endViewPicture(endView) : undefined,
-      width: DRAWING_SIZE,
-      height: DRAWING_SIZE,
-      says: `End view: ${endView.boards.length} boards, numbered as they are freed. The list below has them all.`,
-    };
-    const { png } = drawing;
-    const file = base64Of(await planFile(sawPaperSheet(paper), png ? [{ ...drawing, png }] : []));
+    const says = `End view: ${endView.boards.length} boards, numbered as they are freed. The list below has them all.`;
+    const pictures =
+      endView.boards.length > 0 ? [{ over: DRAWING_OVER, png: await endViewPicture(endView), says }] : [];
+    const file = base64Of(await planFile(sawPaperSheet(paper), pictures));
     const plain = paper.title.replace(/[^\p{L}\p{N} ._-]/gu, "").trim();
     await pane.host.openCopy(file, `${plain}.xlsx`);
     pane.say(`${plain}.xlsx is made, one page wide, with its drawing. Open it to print it.`);

@@ -31,7 +31,7 @@ export function sawPaperOf(sawing: SawingAnswers, logs: readonly SavedLog[]): Sa
       "Board feet",
     ],
     cuts: steps.map((step): readonly CellValue[] => [
-      step.number,
+      String(step.number),
       step.turn === "none" ? "" : step.turn,
       settingSaid(step),
       step.frees,

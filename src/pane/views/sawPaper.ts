@@ -1,5 +1,6 @@
 import { html, nothing } from "lit";
-import { paperCautions, type SawPaper } from "../../workbook/sheets/sawPaper";
+import { PAPER_CAUTIONS, type SawPaper } from "../../workbook/sheets/sawPaper";
+import { cautionLine } from "../../workbook/sheets/sheetParts";
 import { actionButton } from "../components/actionButton";
 import { endViewDrawing } from "../components/endViewDrawing";
 import type { Job } from "../job/job";
@@ -34,8 +35,7 @@ export const sawPaper = ({ title, facts, headings, cuts, stamp }: SawPaper, endV
         )}
       </tbody>
     </table>
-    <p>${stamp}</p>
-    ${paperCautions().map(({ text }) => html`<p>${text}</p>`)}
+    <p>${[stamp, ...PAPER_CAUTIONS.map(cautionLine)].join(" ")}</p>
   </section>`;
 
 /** The plan on paper: from here where the program around the pane can print, and as a file anywhere. */

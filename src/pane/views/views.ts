@@ -8,7 +8,6 @@ import { lazyView } from "./lazyView";
 import { logsView } from "./logsView";
 import { planView } from "./planView";
 import { rulesView } from "./rulesView";
-import { sawView } from "./sawView";
 import { shareView } from "./shareView";
 import { standView } from "./standView";
 import { tallyView } from "./tallyView";
@@ -29,7 +28,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   buck: lazyView(async () => (await import("./buckView")).buckView),
   logs: logsView,
   rules: rulesView,
-  saw: sawView,
+  saw: lazyView(async () => (await import("./sawView")).sawView),
   cutList: lazyView(async () => (await import("./cutListView")).cutListView),
   allLogs: lazyView(async () => (await import("./allLogsView")).allLogsView),
   boards: boardsView,

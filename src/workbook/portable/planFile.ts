@@ -5,12 +5,9 @@ import { styleLooks } from "../styles";
 
 /** A picture that lies on a sheet of a file. */
 export interface FilePicture {
-  /** Cell at its top left corner. */
-  readonly at: string;
+  /** Cells that it covers, such as "D3:F20"; they set its size. */
+  readonly over: string;
   readonly png: Uint8Array;
-  /** On the sheet, at 96 to the inch. [px] */
-  readonly width: number;
-  readonly height: number;
   /** What it shows, for who cannot see it. */
   readonly says: string;
 }
@@ -43,19 +40,24 @@ export function planFile(plan: SheetPlan, pictures: readonly FilePicture[] = [])
   };
   return writeXlsx({
     sheets: [sheet],
+    defaultFont: FONT,
     namedRanges: names.map((one) => ({ name: one.name, range: `'${name}'!${fixed(one.at)}` })),
   });
 }
 
-function imageOf({ at, png, width, height, says }: FilePicture): NonNullable<WriteSheet["images"]>[number] {
-  const { row, column } = zoneAt(at);
-  return { data: png, type: "png", anchor: { from: { row, col: column } }, width, height, altText: says };
+function imageOf({ over, png, says }: FilePicture): NonNullable<WriteSheet["images"]>[number] {
+  const { row, column, rows, columns } = zoneAt(over);
+  const anchor = { from: { row, col: column }, to: { row: row + rows, col: column + columns } };
+  return { data: png, type: "png", anchor, altText: says };
 }
 
 function rowsOf({ blocks }: SheetPlan): (string | number | boolean | null)[][] {
   const last = Math.max(...blocks.map(({ at, cells }) => zoneAt(at).row + cells.length));
   return Array.from({ length: last }, () => []);
 }
+
+/** Widths of columns go by its digits; what stands in for it where it is missing is as wide. */
+const FONT = { name: "Arial", size: 10 };
 
 /** Later blocks are laid over earlier ones, as on a sheet. */
 function cellsOf({ at, cells, style, format, lines }: BlockPlan): [string, Partial<Cell>][] {
@@ -64,6 +66,7 @@ function cellsOf({ at, cells, style, format, lines }: BlockPlan): [string, Parti
   const dress = {
     ...(format !== undefined && { numFmt: format }),
     font: {
+      ...FONT,
       ...(look?.color && { color: { rgb: look.color.slice(1) } }),
       ...(look?.bold && { bold: true }),
       ...(look?.italic && { italic: true }),
@@ -83,7 +86,7 @@ function cellsOf({ at, cells, style, format, lines }: BlockPlan): [string, Parti
           ...dress,
           ...(cell === null
             ? { alignment: { vertical: "center" as const } }
-            : lines && { alignment: { vertical: "top" as const, wrapText: true } }),
+            : (lines?.[r] ?? 1) > 1 && { alignment: { vertical: "top" as const, wrapText: true } }),
         },
       },
     ]),

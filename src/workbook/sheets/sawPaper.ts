@@ -1,4 +1,3 @@
-import { cautions } from "../../core/reference/cautions";
 import { formats } from "../formats";
 import type { CellValue, SheetPlan } from "../plan";
 import { across, cautionLine, down, sheetPlan } from "./sheetParts";
@@ -17,11 +16,10 @@ export interface SawPaper {
 /** The cautions that go along to the mill. */
 export const PAPER_CAUTIONS = ["Sawing", "Log weight", "Ungraded lumber"] as const;
 
-/** Where the drawing lies, and the side of its square. [px] */
-export const DRAWING_AT = "D3";
-export const DRAWING_SIZE = 350;
-
-const WIDTHS = [7, 32, 14, 34, 9, 9];
+const WIDTHS = [7, 32, 15, 34, 9, 9];
+/** The cells over which the drawing lies: as wide as they are high. */
+export const DRAWING_OVER = "D3:F20";
+const TOP_ROWS = 18;
 const CUTS_AT = 22; // below the drawing
 const CHARACTERS = { turn: 30, frees: 32 }; // that one line of their columns holds
 
@@ -42,7 +40,14 @@ export function sawPaperSheet({ title, facts, headings, cuts, stamp }: SawPaper)
     },
     blocks: [
       down("A1", "Title", [title]),
-      down("A3", "Computed", facts),
+      {
+        ...down(
+          "A3",
+          "Computed",
+          Array.from({ length: TOP_ROWS }, (_, i) => facts[i] ?? ""),
+        ),
+        lines: new Array<number>(TOP_ROWS).fill(1),
+      },
       { ...across(`A${CUTS_AT}`, "Heading", headings), lines: [2] },
       ...cuts.map((row, i) => ({
         ...across(`A${CUTS_AT + 1 + i}`, "Computed", row, formats.general),
@@ -57,7 +62,3 @@ const linesOf = ([, turn, , frees]: readonly CellValue[]): number =>
   Math.max(1, Math.ceil(lengthOf(turn) / CHARACTERS.turn), Math.ceil(lengthOf(frees) / CHARACTERS.frees));
 
 const lengthOf = (cell: CellValue | undefined) => String(cell ?? "").length;
-
-/** What each caution that goes along says in full. */
-export const paperCautions = () =>
-  cautions.filter(({ title }) => (PAPER_CAUTIONS as readonly string[]).includes(title));
