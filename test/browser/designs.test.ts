@@ -94,6 +94,25 @@ describe("the designs of a cruise, on the page", () => {
     expect(await cell("Stand!B12")).toBeCloseTo(mean(all), 6);
   });
 
+  it("take no tree of a point that was only counted as measured, say so, and go on with everything else", async () => {
+    const all = await volumes();
+    const trees = (await read(opened.page, "Trees!A8:W150")).filter(([plot]) => plot === 1);
+    await set("Points!S8", [["Count"]]);
+    expect(await cell("Stand!B12")).toBeCloseTo(mean(all.slice(1)), 6);
+    expect(await cell("Cut!E10")).toBeCloseTo(mean(all.slice(1)), 6);
+    expect(await cell("Points!M8")).toContain("the DBH of the trees tallied on it is not used");
+    const now = (await read(opened.page, "Trees!A8:W150")).filter(([plot]) => plot === 1);
+    expect(now).toHaveLength(trees.length);
+    for (const row of now) expect(row.some((one) => String(one).startsWith("Counted, not measured: its"))).toBe(true);
+    // Each still counts as one tree in for the basal area, at a factor of 10, here and in what all points say of it
+    const area = (await read(opened.page, "Points!Z8:AA8"))[0]?.find((one) => one === 10 * trees.length);
+    expect(area).toBe(10 * trees.length);
+    expect(await cell("Margins!B17")).toBeCloseTo(94.2857, 3);
+    expect((await read(opened.page, "Margins!A26:H27"))[1]?.slice(-2)).toEqual([PLOTS, PLOTS - 1]);
+    await set("Points!S8", [[""]]);
+    expect(await cell("Stand!B12")).toBeCloseTo(mean(all), 6);
+  });
+
   it("stretch the radius of fixed plots on a slope one way only, and narrow the margin for a population", async () => {
     await set("Setup!B8:B9", [["Fixed"], [0.1]]);
     const level = Math.sqrt(4356 / Math.PI);

@@ -11,8 +11,8 @@ export const sizes = `IF(COUNT(${column(NESTED, nested.size)})>0,${nestedBlock},
 /** What makes each plot weigh its land in a mean: the last arguments of every table, before the units. */
 export const weighting = [column(PLOTS, plot.stratum), strataBlock] as const;
 
-/** A column of the tally without the trees of points outside the tract. */
-export const counting = (heading: string) => `IF(${column(TREES, tree.left)}="Yes","",${column(TREES, heading)})`;
+/** A column of the tally without the trees of points outside the tract, or of points that were only counted. */
+export const counting = (heading: string) => `IF(${column(TREES, tree.left)}<>"","",${column(TREES, heading)})`;
 
 /** Only fixed plots have a number that would cover the tract; it may stand on Design while another method is tried. */
 const population = `IF(${named.method}="Fixed",${named.population},"")`;

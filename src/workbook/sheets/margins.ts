@@ -3,7 +3,7 @@ import { call, column } from "../formula";
 import { formats } from "../formats";
 import type { SheetPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, STRATA, stratum, tree, TREES } from "../tables";
-import { counting, hasClusters, hasStrata } from "./designArguments";
+import { hasClusters, hasStrata } from "./designArguments";
 import { across, cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const MARGINS = "Margins";
@@ -70,9 +70,13 @@ const one = (name: string, at: string, formula: string): SpillPlan => ({
   formats: [formats.volume],
 });
 
-const measured = `(${column(TREES, tree.left)}<>"Yes")*ISNUMBER(${column(TREES, tree.volume)})`;
+const measured = `(${column(TREES, tree.left)}="")*ISNUMBER(${column(TREES, tree.volume)})`;
+/** Trees of points outside the tract go with them; those of points that were only counted are counted all the same. */
+const inside = (amount: string) => `IF(${column(TREES, tree.left)}="Yes","",${amount})`;
 /** A row with a diameter is one tree unless it says otherwise; a row without one is a count. */
-const counts = `IF(${column(TREES, tree.left)}="Yes","",IF(${column(TREES, tree.count)}="",IF(${column(TREES, tree.dbh)}="","",1),${column(TREES, tree.count)}))`;
+const counts = inside(
+  `IF(${column(TREES, tree.count)}="",IF(${column(TREES, tree.dbh)}="","",1),${column(TREES, tree.count)})`,
+);
 
 function spills(): readonly SpillPlan[] {
   const strata = (name: string, at: string, values: string): SpillPlan => ({
@@ -115,7 +119,7 @@ function spills(): readonly SpillPlan[] {
       at: "A16",
       formula: `=IF(${named.method}<>"Point","Only for points with a gauge.",${call(
         "COUNTMEASURE",
-        counting(tree.plot),
+        inside(column(TREES, tree.plot)),
         counts,
         column(PLOTS, plot.anyPoint),
         column(PLOTS, plot.sizeUsed),

@@ -20,6 +20,11 @@ const swept = (size: string) => `IF(${isPoint},${size}*${sweeps},${size}/${sweep
 /** Parts of a tract that is tallied in full have acres of their own; those of all of it would be wrong in silence. */
 const partOfTract = `AND(${named.method}="All",COUNTA(${column(PLOTS, plot.plot)})>1)`;
 
+const onPlot = `${column(TREES, tree.plot)},${here(plot.plot)}`;
+const withDbh = `${onPlot},${column(TREES, tree.dbh)},">0"`;
+/** Trees of a point that was only counted: its counts, and one for each row with a DBH that gives no count. */
+const counted = `(SUMIF(${onPlot},${column(TREES, tree.count)})+COUNTIFS(${withDbh})-COUNTIFS(${withDbh},${column(TREES, tree.count)},">0"))`;
+
 /** What differs from plot to plot in a cruise that is more than plain points, and what follows from it. */
 export const plotDesignColumns: readonly ColumnPlan[] = [
   {
@@ -68,6 +73,6 @@ export const plotDesignColumns: readonly ColumnPlan[] = [
     heading: plot.basalArea,
     width: 17,
     format: formats.tenth,
-    formula: `=IF(${here(plot.anyPoint)}="","",IF(${here(plot.kind)}="Count",SUMIF(${column(TREES, tree.plot)},${here(plot.plot)},${column(TREES, tree.count)})*${here(plot.sizeUsed)},${here(plot.tallyArea)}))`,
+    formula: `=IF(${here(plot.anyPoint)}="","",IF(${here(plot.kind)}="Count",${counted}*${here(plot.sizeUsed)},${here(plot.tallyArea)}))`,
   },
 ];

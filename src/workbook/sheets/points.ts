@@ -124,7 +124,7 @@ function plotCheck(): string {
     [`${here(plot.outside)}="Yes"`, ""],
     [
       `AND(${here(plot.kind)}="Count",COUNTIFS(${column(TREES, tree.plot)},${here(plot.plot)},${column(TREES, tree.dbh)},">0")>0)`,
-      "Only counted, but trees with a DBH are tallied on it: clear Kind, or give one row with a Count and no DBH.",
+      "Only counted, so the DBH of the trees tallied on it is not used. Clear Kind if they were measured.",
     ],
     [
       `AND(${named.method}="All",${here(plot.size)}="",COUNTA(${column(PLOTS, plot.plot)})>1)`,

@@ -17,8 +17,9 @@ const here = (heading: string) => thisRow(TREES, heading);
 const NO_VOLUME =
   "The tables have no volume for it, so the stand has none either: correct DBH or logs, or clear the logs to count it without volume.";
 
-/** A point outside the tract is no plot of the cruise, and its trees go with it. */
+/** A point outside the tract is no plot of the cruise, and its trees go with it; on a point that was only counted, none is measured. */
 const LEFT_OUT = "Left out: its point lies outside the tract. ";
+const COUNTED = "Counted, not measured: its point has Kind Count, so its DBH is not used. ";
 
 /** The two roads to a volume are never mixed in silence: this says which one a tree took. */
 const roadTaken = `=IF(${here(tree.dbh)}="","",IF(${here(tree.logs)}<>"",IF(${here(tree.height)}<>"","Logs and total height","Logs"),IF(${here(tree.height)}<>"",IF(${byLocalTable(here(tree.species))},"Local table","Total height"),"")))`;
@@ -48,13 +49,15 @@ const UNTIL_MENDED = " Until it is mended, the stand has no volume.";
 
 /** One sentence for a row: its own slip first, since mending it mends what follows from it. */
 const mostImportant = (slip: string) => {
-  const noVolume = `ISERROR(${here(tree.volume)})`;
+  const noVolume = `AND(${here(tree.left)}="",ISERROR(${here(tree.volume)}))`;
   const heights = call("CHECKHEIGHTS", here(tree.dbh), here(tree.logs), here(tree.height), named.heightMeasured);
   const noWood = `IF(OR(${noHeight},ISNUMBER(${here(tree.wood)})),"","${NO_WOOD}")`;
   const ofHeight = `IF(${heights}<>"",${heights},${noWood})`;
   return `IF(${slip}<>"",${slip}&IF(${noVolume},"${UNTIL_MENDED}",""),IF(${noVolume},"${NO_VOLUME}",${ofHeight}))`;
 };
 
+const pointHas = (heading: string, mark: string) =>
+  `COUNTIFS(${column(PLOTS, plot.plot)},${here(tree.plot)},${column(PLOTS, heading)},"${mark}")>0`;
 const unmeasured = `OR(${here(tree.dbh)}="",${here(tree.logs)}="")`;
 const sound = `(1-${here(tree.cull)}/100)`;
 
@@ -141,7 +144,7 @@ export const treeColumns = (content: WorkbookContent, checksAt: string): readonl
     heading: tree.harvestDbh,
     width: 15,
     format: formats.tenth,
-    formula: `=IF(OR(${here(tree.dbh)}="",${here(tree.take)}="No",${here(tree.left)}="Yes"),"",${here(tree.dbh)})`,
+    formula: `=IF(OR(${here(tree.dbh)}="",${here(tree.take)}="No",${here(tree.left)}<>""),"",${here(tree.dbh)})`,
   },
   {
     heading: tree.harvest,
@@ -176,12 +179,12 @@ export const treeColumns = (content: WorkbookContent, checksAt: string): readonl
   {
     heading: tree.left,
     width: 9,
-    formula: `=IF(COUNTIFS(${column(PLOTS, plot.plot)},${here(tree.plot)},${column(PLOTS, plot.outside)},"Yes")>0,"Yes","")`,
+    formula: `=IF(${pointHas(plot.outside, "Yes")},"Yes",IF(AND(${here(tree.dbh)}<>"",${pointHas(plot.kind, "Count")}),"Count",""))`,
   },
   {
     heading: tree.check,
     width: 44,
-    formula: `=TRIM(IF(AND(${here(tree.left)}="Yes",${here(tree.dbh)}<>""),"${LEFT_OUT}","")&${mostImportant(rowCheck(checksAt, call("CHECKTREES", ...alone)))})`,
+    formula: `=TRIM(IF(OR(${here(tree.left)}="",${here(tree.dbh)}=""),"",IF(${here(tree.left)}="Yes","${LEFT_OUT}","${COUNTED}"))&${mostImportant(rowCheck(checksAt, call("CHECKTREES", ...alone)))})`,
   },
   { heading: tree.accepted, width: 24 },
 ];
