@@ -6,7 +6,9 @@ import type { Mill } from "../../src/core/sawing/millLimits";
 import { lying, type Taper } from "../../src/core/sawing/lyingLog";
 import { live } from "../../src/core/sawing/patterns/live";
 import type { Outline } from "../../src/core/sawing/outline";
+import { roomIn } from "../../src/core/sawing/room";
 import type { SawLog } from "../../src/core/sawing/sawLog";
+import { sideBoardsOf } from "../../src/core/sawing/sideBoards";
 import { commonLengths, sawPlan } from "../../src/core/sawing/sawPlan";
 import type { SawingPattern, SawPlan } from "../../src/core/sawing/sawingPattern";
 
@@ -79,8 +81,11 @@ export function cantVolume(diameter: number, kerf: number, cants: readonly numbe
     .map((cant) => {
       const inside = edged([...inchBoards(3, cant), board(2, cant)]);
       const outside = edged(inchBoards(3, diameter));
+      const roomFor = roomIn(sawing.lying, sawing.wane);
+      const sideBoards = sideBoardsOf(outside, roomFor, sawing);
       const unlimited = { bladeAboveBed: 0, throat: Infinity, facesBeyond: { low: 0, high: 0 } };
-      return bestCant({ thicknesses: [inches(cant)], inside, outside, ...unlimited }, sawing)?.worth ?? 0;
+      const order = { thicknesses: [inches(cant)], inside, roomFor, sideBoards, ...unlimited };
+      return bestCant(order, sawing)?.worth ?? 0;
     });
   return Math.max(...worths);
 }

@@ -1,10 +1,11 @@
 import type { Inches } from "../basis/units";
-import { bestStack, waysUnder, type BedLimits } from "./bestStack";
+import { bestStack, type BedLimits } from "./bestStack";
 import { toTheBark, type Sides } from "./sides";
-import { onBark } from "./cutList";
-import { asGood, bestBelow, HAIR, type Way } from "./fill";
+import { HAIR } from "./filling/hair";
+import { asGood, bestBelow, type Way } from "./filling/way";
 import type { Flitch } from "./flitches";
-import { roomIn, type RoomFor } from "./room";
+import type { RoomFor } from "./room";
+import type { SideBoards } from "./sideBoards";
 import type { Sawing } from "./sawnFlitch";
 
 /** A cant at the place where it is worth most, with the side boards above and below it. */
@@ -26,9 +27,10 @@ export interface CantOrder extends BedLimits {
   readonly toBeat?: number;
   /** As they come off the saw. */
   readonly thicknesses: readonly Inches[];
-  /** Flitches that the cant may be sawn into, and those that the wood outside may. */
+  /** Flitches that the cant may be sawn into. */
   readonly inside: readonly (readonly Flitch[])[];
-  readonly outside: readonly (readonly Flitch[])[];
+  readonly roomFor: RoomFor;
+  readonly sideBoards: SideBoards;
   /** One face of the cant lies at or under the lower of these, the other at or over the upper: between them a cut would
    * be too wide. [in] */
   readonly facesBeyond: { readonly low: number; readonly high: number };
@@ -44,21 +46,16 @@ export interface CantSearch {
 }
 
 export function cantSearch(order: CantOrder, sawing: Sawing): CantSearch {
-  const roomFor: RoomFor = roomIn(sawing.lying, sawing.wane);
-  const plane = 0 - onBark(sawing.lying, "top").pithHeight; // on a scale, every plane is a mark away from it
-  const waysTo = (face: "top" | "bottom") =>
-    waysUnder(order.outside, face, toTheBark, roomFor, sawing, face === "top" ? plane : 0 - plane);
-  const under = waysTo("bottom");
   return {
     order,
     inside: (thickness, sides) => {
       const narrow = order.inside
         .map((group) => group.filter(({ width }) => width <= thickness))
         .filter((group) => group.length > 0);
-      return bestStack(narrow, "right", sides, roomFor, order, sawing);
+      return bestStack(narrow, "right", sides, order.roomFor, order, sawing);
     },
-    under,
-    over: sawing.lying.isPlain && sawing.scaleStep === undefined ? under : waysTo("top"),
+    under: order.sideBoards("bottom", toTheBark),
+    over: order.sideBoards("top", toTheBark),
   };
 }
 

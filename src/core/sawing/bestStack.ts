@@ -1,9 +1,12 @@
 import { inches } from "../basis/units";
 import { candidates, fromOtherEnd } from "./candidates";
 import type { Sides } from "./sides";
-import { onBark } from "./cutList";
-import { HAIR, waysByBed, waysToFill, type BedKind, type Group, type Slot, type Way } from "./fill";
-import { bestThrough } from "./fillThrough";
+import { onBark } from "./setting";
+import { waysByBed } from "./filling/fill";
+import type { BedKind, Group } from "./filling/group";
+import { bestThrough } from "./filling/fillThrough";
+import { HAIR } from "./filling/hair";
+import type { Slot, Way } from "./filling/way";
 import type { Flitch } from "./flitches";
 import type { Face } from "./outline";
 import type { RoomFor } from "./room";
@@ -44,26 +47,6 @@ export function bestStack(
     });
   const fromBelow = kinds(slots);
   return bestThrough(fromBelow, lying.isPlain ? fromBelow : kinds(fromOtherEnd(slots)), kerf);
-}
-
-/**
- * The ways to saw the wood of a face, seen with that face down: what lies under a plane, of a plain log at or below the
- * pith. On a scale, `plane` tells where the marks are, measured with the face up.
- */
-export function waysUnder(
-  groups: readonly (readonly Flitch[])[],
-  face: Face,
-  sides: Sides,
-  roomFor: RoomFor,
-  { lying, kerf, scaleStep }: Sawing,
-  plane: number,
-): readonly Way<Flitch>[] {
-  const slots = fromOtherEnd(candidates(roomFor, groups, face, sides));
-  const onScale = scaleStep === undefined ? undefined : placesOnScale(scaleStep, 0 - plane, kerf);
-  return waysToFill(slots, kerf, {
-    ...(lying.isPlain && { upTo: 0 }),
-    ...(onScale && { onScale }),
-  });
 }
 
 /** What a piece of a thickness is to the bed; undefined when it can neither stay there nor pass above the blade. */

@@ -1,4 +1,4 @@
-import type { Slot } from "./fill";
+import type { Slot } from "./filling/way";
 import type { Flitch } from "./flitches";
 import type { Face } from "./outline";
 import type { RoomFor } from "./room";

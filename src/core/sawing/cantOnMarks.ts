@@ -1,7 +1,8 @@
 import { cantSearch, piecesIn, worthIn, type Cant, type CantOrder } from "./bestCant";
 import type { Sides } from "./sides";
-import { onBark } from "./cutList";
-import { asGood, bestBelow, HAIR } from "./fill";
+import { onBark } from "./setting";
+import { asGood, bestBelow } from "./filling/way";
+import { HAIR } from "./filling/hair";
 import { markFrom } from "./scale";
 import type { Sawing } from "./sawnFlitch";
 

@@ -1,6 +1,9 @@
 import { inches, type Feet, type Inches } from "../basis/units";
+import { boardPieces, type BoardLengths } from "./boardPieces";
 import { worthOf, type BoardPiece, type BoardSize } from "./boardSize";
-import { HAIR, slotsOf, waysToFill } from "./fill";
+import { waysToFill } from "./filling/fill";
+import { HAIR } from "./filling/hair";
+import { slotsOf } from "./filling/way";
 import { freedThickness } from "./scale";
 import { acrossLargeEnd, acrossSmallEnd, diameterAt, type SawLog } from "./sawLog";
 
@@ -19,14 +22,6 @@ export interface Flitch {
   readonly width: Inches;
   /** What the plan adds up: dollars when the boards are priced, else board feet. */
   readonly worth: number;
-}
-
-/** Which lengths are kept when a board does not run the whole log. */
-export interface BoardLengths {
-  /** [ft] */
-  readonly shortest: Feet;
-  /** Steps between lengths, counted from the shortest. [ft] */
-  readonly step: Feet;
 }
 
 /** What flitches are edged to, and how. */
@@ -50,68 +45,48 @@ export interface Edging {
  * width the boards that are worth most, found exactly like a stack of boards.
  */
 export function flitches(log: SawLog, edging: Edging): readonly (readonly Flitch[])[] {
-  const { sizes, lengths } = edging;
-  const thicknesses = [...new Set(sizes.map(({ thickness }) => thickness))].sort((a, b) => a - b);
-  const groups = thicknesses.map((thickness) => {
-    const ofThickness = sizes.filter((size) => size.thickness === thickness);
-    return lengthsOf(log, lengths, ofThickness).flatMap((length) => {
-      const pieces = ofThickness.filter((size) => fitsLength(size, length)).map((size) => ({ ...size, length }));
-      return edgedFrom(pieces, widestAt(log, length), edging);
-    });
-  });
-  return groups.filter((group) => group.length > 0);
+  return boardPieces(log, edging.sizes, edging.lengths)
+    .map((ofThickness) => ofThickness.flatMap(({ length, pieces }) => edgedFrom(pieces, widestAt(log, length), edging)))
+    .filter((group) => group.length > 0);
 }
 
-function edgedFrom(pieces: readonly BoardPiece[], widest: number, edging: Edging): Flitch[] {
-  const { priced, edgerKerf, sideBySide, kerf, scaleStep } = edging;
-  const flitch = (boards: readonly BoardPiece[], width: number): Flitch[] => {
-    const first = boards[0];
-    if (!first) return [];
-    const worth = boards.reduce((sum, board) => sum + worthOf(board, priced), 0);
-    const thickness = inches(freedThickness(first.thickness, kerf, scaleStep));
-    return [
-      {
-        thickness,
-        listed: first.thickness,
-        length: first.length,
-        boards,
-        width: inches(width),
-        worth,
-      },
-    ];
-  };
-  if (!sideBySide) return pieces.flatMap((piece) => (piece.width <= widest + HAIR ? flitch([piece], piece.width) : []));
+interface PricedPiece {
+  readonly piece: BoardPiece;
+  readonly worth: number;
+}
 
+function edgedFrom(boards: readonly BoardPiece[], widest: number, edging: Edging): readonly Flitch[] {
+  const { priced, edgerKerf, sideBySide } = edging;
+  const pieces = boards.map((piece): PricedPiece => ({ piece, worth: worthOf(piece, priced) }));
+  if (!sideBySide) {
+    return pieces
+      .filter(({ piece }) => piece.width <= widest + HAIR)
+      .map((one) => flitchOf([one], one.piece.width, edging));
+  }
   const slots = pieces.map((item) => [
-    {
-      extent: item.width,
-      low: 0,
-      high: widest,
-      worth: worthOf(item, priced),
-      pieces: 1,
-      item,
-    },
+    { extent: item.piece.width, low: 0, high: widest, worth: item.worth, pieces: 1, item },
   ]);
-  return waysToFill(slots, edgerKerf).flatMap((way) => {
-    const boards = slotsOf(way).map(({ slot }) => slot.item);
-    return flitch(
-      boards.sort((a, b) => b.width - a.width),
+  const [, ...ways] = waysToFill(slots, edgerKerf);
+  return ways.map((way) => {
+    const across = slotsOf(way).map(({ slot }) => slot.item);
+    return flitchOf(
+      across.sort((a, b) => b.piece.width - a.piece.width),
       way.free - edgerKerf,
+      edging,
     );
   });
 }
 
-/** The lengths boards are cut to, and the wanted ones of their own; a length of its own may be below the shortest. */
-function lengthsOf(log: SawLog, { shortest, step }: BoardLengths, sizes: readonly BoardSize[]): readonly Feet[] {
-  const lengths: Feet[] = [];
-  if (sizes.some(({ length }) => length === undefined)) {
-    for (let i = 0; shortest + i * step < log.length - HAIR; i += 1) lengths.push((shortest + i * step) as Feet);
-    lengths.push(log.length);
-  }
-  for (const { length } of sizes) {
-    if (length !== undefined && length <= log.length + HAIR) lengths.push(length);
-  }
-  return [...new Set(lengths)].sort((a, b) => a - b);
+export function flitchOf(across: readonly PricedPiece[], width: number, { kerf, scaleStep }: Edging): Flitch {
+  const { thickness, length } = (across[0] as PricedPiece).piece;
+  return {
+    thickness: inches(freedThickness(thickness, kerf, scaleStep)),
+    listed: thickness,
+    length,
+    boards: across.map(({ piece }) => piece),
+    width: inches(width),
+    worth: across.reduce((sum, { worth }) => sum + worth, 0),
+  };
 }
 
 /** The widest that a board of a length can be, whichever way the log lies. */
@@ -119,5 +94,3 @@ function widestAt(log: SawLog, length: number): number {
   const [large, small] = [acrossLargeEnd(log), acrossSmallEnd(log)];
   return Math.max(diameterAt(log, length), large - ((large - small) * length) / log.length);
 }
-
-const fitsLength = ({ length }: BoardSize, wanted: Feet) => length === undefined || length === wanted;

@@ -1,7 +1,7 @@
 import type { Source } from "../basis/source";
 import { boardFeet, type BoardFeet, type Inches } from "../basis/units";
 import { sawnBoardFeet, type BoardPiece } from "./boardSize";
-import { HAIR } from "./fill";
+import { HAIR } from "./filling/hair";
 import type { Mill } from "./millLimits";
 import { solidVolume, type SawLog } from "./sawLog";
 import type { SawingPattern } from "./sawingPattern";

@@ -1,5 +1,5 @@
 import { inches, type Inches } from "../basis/units";
-import { HAIR } from "./fill";
+import { HAIR } from "./filling/hair";
 import type { Flitch } from "./flitches";
 import { diameterAt, type SawLog } from "./sawLog";
 import type { Sides } from "./sides";

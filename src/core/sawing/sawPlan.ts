@@ -3,10 +3,14 @@ import { requireBetween, requirePositive } from "../basis/require";
 import { feet, type Inches } from "../basis/units";
 import { isPriced, type BoardSize } from "./boardSize";
 import { bestOf } from "./bestOf";
-import { flitches, type BoardLengths } from "./flitches";
-import { splitTaper, waysToLay, type Taper } from "./lyingLog";
+import { fitThroat } from "./bestStack";
+import type { BoardLengths } from "./boardPieces";
+import { flitches } from "./flitches";
+import { splitTaper, waysToLay, type LyingLog, type Taper } from "./lyingLog";
 import { whyItDoesNotFit, type Mill, type SayAmount } from "./millLimits";
-import type { SawingPattern, SawPlan } from "./sawingPattern";
+import { roomIn } from "./room";
+import type { SawingPattern, SawJob, SawPlan } from "./sawingPattern";
+import { sideBoardsOf } from "./sideBoards";
 import { requireSawLog, type SawLog } from "./sawLog";
 
 export interface SawOrder {
@@ -53,7 +57,7 @@ export const commonLengths: BoardLengths = { shortest: feet(4), step: feet(2) };
  *   one of its marks, and boards come out thicker by less than a step, see scale.ts.
  *
  * Each pattern tells what its plan is the best of. Where nothing else is said that is exact: positions are not rounded
- * to a grid, see fill.ts.
+ * to a grid, see filling/fill.ts.
  *
  * @throws InvalidInput when a measure cannot be used or only part of the board list is priced
  * @throws OutOfRange when the log does not fit the mill, or no listed board fits the log
@@ -89,14 +93,14 @@ export function sawPlan(order: SawOrder): SawPlan {
     throat,
     widestCut,
   };
+  const laid = (lying: LyingLog): SawJob => {
+    const roomFor = roomIn(lying, job.wane);
+    const sideBoards = sideBoardsOf(fitThroat(job.groups, throat), roomFor, { ...job, lying });
+    return { ...job, lying, roomFor, sideBoards };
+  };
   return bestOf(
-    waysToLay(log, order.taper ?? splitTaper).map(
-      (lying) => (toBeat) =>
-        pattern.plan({
-          ...job,
-          lying,
-          ...(toBeat !== undefined && { toBeat }),
-        }),
-    ),
+    waysToLay(log, order.taper ?? splitTaper)
+      .map(laid)
+      .map((one) => (toBeat) => pattern.plan({ ...one, ...(toBeat !== undefined && { toBeat }) })),
   );
 }

@@ -2,12 +2,17 @@ import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
 import type { CutList } from "./cutList";
 import type { Edging, Flitch } from "./flitches";
+import type { RoomFor } from "./room";
 import type { Sawing, SawnFlitch } from "./sawnFlitch";
+import type { SideBoards } from "./sideBoards";
 
 /** A log to be sawn, and what it should be sawn into. Checked before a pattern sees it. */
 export interface SawJob extends Sawing, Edging {
   /** What flitches can be edged to, whatever the pattern. */
   readonly groups: readonly (readonly Flitch[])[];
+  readonly roomFor: RoomFor;
+  /** Of those that pass above the blade. */
+  readonly sideBoards: SideBoards;
   readonly kerf: number;
   readonly scaleStep?: number;
   /** What another way to saw the log is worth: a plan worth less need not be found. */

@@ -1,6 +1,6 @@
 import type { BoardPiece } from "./boardSize";
 import type { Sides } from "./sides";
-import { HAIR } from "./fill";
+import { HAIR } from "./filling/hair";
 import type { Flitch } from "./flitches";
 import { asFirstLaid, outline, type Face, type Outline } from "./outline";
 import { sectionsTo, type LyingLog } from "./lyingLog";

@@ -1,4 +1,4 @@
-import { HAIR } from "./fill";
+import { HAIR } from "./filling/hair";
 
 /**
  * The marks of the scale that a head is set by: every setting is one of them. A board that is freed with the next cut

@@ -1,4 +1,5 @@
-import { HAIR, slotsOf, type Slot, type Way } from "./fill";
+import { HAIR } from "./filling/hair";
+import { slotsOf, type Slot, type Way } from "./filling/way";
 import type { Flitch } from "./flitches";
 
 /** A flitch at its height in a stack of parallel ones, measured from the pith. */

@@ -2,7 +2,7 @@ import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
 import { boardFeet, type BoardFeet, type Inches } from "../basis/units";
 import type { BoardSize } from "../sawing/boardSize";
-import type { BoardLengths } from "../sawing/flitches";
+import type { BoardLengths } from "../sawing/boardPieces";
 import type { SawLog } from "../sawing/sawLog";
 import { sawPlan } from "../sawing/sawPlan";
 import { sawYield } from "../sawing/sawYield";

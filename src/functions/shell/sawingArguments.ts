@@ -2,7 +2,7 @@ import { chosen } from "../../core/basis/choices";
 import { InvalidInput } from "../../core/basis/problem";
 import { shown } from "../../core/basis/require";
 import { feet, inches } from "../../core/basis/units";
-import type { BoardLengths } from "../../core/sawing/flitches";
+import type { BoardLengths } from "../../core/sawing/boardPieces";
 import { splitTaper, tapers } from "../../core/sawing/lyingLog";
 import { millLimits, type Mill, type MillLimit, type SayAmount } from "../../core/sawing/millLimits";
 import { sawingPatterns } from "../../core/sawing/patterns";

@@ -1,10 +1,10 @@
 import { OutOfRange } from "../../basis/problem";
 import { inches } from "../../basis/units";
 import { bestCant, sidesOfCant, type Cant, type CantOrder } from "../bestCant";
-import { fitThroat } from "../bestStack";
 import { toTheBark, type Sides } from "../sides";
 import { cantOnMarks } from "../cantOnMarks";
-import { onBark, onSawnFace, openFace, sawThrough, type CutList } from "../cutList";
+import { openFace, sawThrough, type CutList } from "../cutList";
+import { onBark, onSawnFace } from "../setting";
 import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
 import { acrossSmallEnd, diameterAt } from "../sawLog";
 import { markFrom } from "../scale";
@@ -43,7 +43,7 @@ export const cant: SawingPattern = {
   ],
 
   plan(job) {
-    const { lying, log, sizes, throat, bladeAboveBed, widestCut, groups, scaleStep, toBeat } = job;
+    const { lying, log, sizes, throat, bladeAboveBed, widestCut, groups, scaleStep, toBeat, roomFor, sideBoards } = job;
     if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
     const narrowest = Math.min(log.smallEnd, acrossSmallEnd(log));
     const thicknesses = [...new Set(sizes.map(({ width }) => inches(markFrom(width, scaleStep))))]
@@ -52,7 +52,8 @@ export const cant: SawingPattern = {
     const order = {
       thicknesses,
       inside: groups,
-      outside: fitThroat(groups, throat),
+      roomFor,
+      sideBoards,
       bladeAboveBed,
       throat,
       facesBeyond: tooWideBetween(lying, "top", widestCut),

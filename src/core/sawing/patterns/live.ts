@@ -3,8 +3,8 @@ import { told } from "../../basis/telling";
 import { bestStack } from "../bestStack";
 import { candidates } from "../candidates";
 import { toTheBark } from "../sides";
-import { onBark, sawThrough } from "../cutList";
-import { roomIn } from "../room";
+import { sawThrough } from "../cutList";
+import { onBark } from "../setting";
 import { goalOf, planOf, type SawingPattern } from "../sawingPattern";
 import { centred, stacked } from "../stack";
 import { widestFace } from "../widestCut";
@@ -29,7 +29,7 @@ export const live: SawingPattern = {
       author: "Woodlot Reckoner",
       year: "2026",
       title: "Best stack of parallel boards in a truncated cone, by dynamic programming over exact positions",
-      where: "core/sawing/fill; held against independent enumerations in test/core/sawing",
+      where: "core/sawing/filling/fill; held against independent enumerations in test/core/sawing",
       standing: "computed",
     },
     {
@@ -42,7 +42,7 @@ export const live: SawingPattern = {
   ],
 
   plan(job) {
-    const { lying, wane, widestCut, bladeAboveBed, groups } = job;
+    const { lying, widestCut, bladeAboveBed, groups, roomFor } = job;
     const widest = widestFace(lying, "top");
     if (widest > widestCut) {
       throw new OutOfRange(
@@ -51,7 +51,6 @@ export const live: SawingPattern = {
           `cut is ${told(telling, widestCut, "in")}.`,
       );
     }
-    const roomFor = roomIn(lying, wane);
     if (candidates(roomFor, groups, "top").length === 0) throw new OutOfRange("No board in your list fits this log.");
     const best = bestStack(groups, "top", toTheBark, roomFor, job, job);
     if (!best?.top) {

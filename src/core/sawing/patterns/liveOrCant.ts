@@ -1,5 +1,5 @@
 import { OutOfRange } from "../../basis/problem";
-import { HAIR } from "../fill";
+import { HAIR } from "../filling/hair";
 import type { SawingPattern, SawPlan } from "../sawingPattern";
 import { cant } from "./cant";
 import { live } from "./live";

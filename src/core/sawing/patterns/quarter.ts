@@ -1,13 +1,10 @@
 import { OutOfRange } from "../../basis/problem";
 import { shown } from "../../basis/require";
 import { told } from "../../basis/telling";
-import { inches } from "../../basis/units";
 import { fitThroat } from "../bestStack";
-import { bestQuarter, type Peel } from "../bestQuarter";
-import { onBark, type Cut } from "../cutList";
-import { asFirstLaid, outline, type Face, type Outline } from "../outline";
-import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
-import { laid } from "../sawnFlitch";
+import { bestQuarter } from "../quarters/bestQuarter";
+import { quarters, splits } from "../quarters/quarterCuts";
+import { goalOf, planOf, type SawingPattern } from "../sawingPattern";
 
 /** Finest step of the settings, and how many steps may lie between pith and bark (choices of ours). [in] */
 const FINEST_STEP = 1 / 32;
@@ -28,7 +25,7 @@ export const quarter: SawingPattern = {
       author: "Woodlot Reckoner",
       year: "2026",
       title: "Best order of boards from the two faces of a quarter log, by dynamic programming on settings of 1/32 in",
-      where: "core/sawing/bestQuarter; held against independent enumerations in test/core/sawing",
+      where: "core/sawing/quarters/bestQuarter; held against independent enumerations in test/core/sawing",
       standing: "computed",
     },
     {
@@ -41,7 +38,7 @@ export const quarter: SawingPattern = {
   ],
 
   plan(job) {
-    const { log, lying, kerf, widestCut } = job;
+    const { log, lying, widestCut } = job;
     if (!lying.isPlain) {
       throw new OutOfRange(
         "Quarter sawing is planned for round, straight logs on split taper only. Give the smaller diameter of each end, " +
@@ -68,7 +65,7 @@ export const quarter: SawingPattern = {
     const guarantee =
       `No other order of boards, on settings of ${shown(step)} in, gives ${goalOf(job)} from the quarters of this log, ` +
       "as long as the rings meet each flitch at 45 degrees or more.";
-    return planOf(job, "Quarter", { cuts: [...splits(job, kerf), ...quarters(peels, job)] }, guarantee);
+    return planOf(job, "Quarter", { cuts: [...splits(job), ...quarters(peels, job)] }, guarantee);
   },
 };
 
@@ -77,79 +74,3 @@ function stepFor(radius: number): number {
   while (radius / step > MOST_STEPS) step *= 2;
   return step;
 }
-
-/** Through the pith, level; then through each half, stood on its edge. */
-function splits(job: SawJob, kerf: number): readonly Cut[] {
-  const { pithHeight, smallEndRaised } = onBark(job.lying, "top");
-  const split = {
-    smallEndRaised: inches(smallEndRaised),
-    headReading: inches(pithHeight - kerf / 2),
-  };
-  const half = kerf / 2;
-  return [
-    {
-      ...split,
-      turn: "none",
-      frees: "half",
-      kerfIn: outline(-Infinity, Infinity, 0 - half, half),
-    },
-    {
-      ...split,
-      turn: "quarter turn",
-      frees: "quarter",
-      kerfIn: outline(0 - half, half, half, Infinity),
-    },
-    {
-      ...split,
-      turn: "next half",
-      frees: "quarter",
-      kerfIn: outline(0 - half, half, -Infinity, 0 - half),
-    },
-  ];
-}
-
-/** The four quarters are sawn alike. */
-function quarters(peels: readonly Peel[], job: SawJob): readonly Cut[] {
-  const faces: readonly Face[] = ["top", "right", "bottom", "left"];
-  return faces.flatMap((face) =>
-    peels.map((peel, i): Cut => {
-      const before = peels[i - 1];
-      const turn = !before ? "next quarter" : before.flat === peel.flat ? "none" : "quarter turn";
-      return { ...peeled(peel, face, job), turn };
-    }),
-  );
-}
-
-/**
- * One cut: the sawn face it comes off looks up and lies level, the bark lies on the bed. What stays below the blade
- * reaches from the cut to the bark at its farthest, next to the other sawn face:
- *
- *     z = sqrt(Db^2 / 4 - p^2) - a - (t + k)
- *
- *     a, p  distance of this face and of the other one from the pith  [in]
- */
-function peeled({ flitch, flat, across, up }: Peel, quarterAt: Face, job: SawJob): Omit<Cut, "turn"> {
-  const { log, kerf } = job;
-  const [face, other] = flat ? [up, across] : [across, up];
-  const bark = (diameter: number) => Math.sqrt(Math.max(0, (diameter / 2) ** 2 - other ** 2));
-  const { thickness, width } = flitch;
-  const start = Math.max(other, face + thickness / 2 - width / 2);
-  const place = (one: Outline) => asFirstLaid(flat ? one : mirrored(one), quarterAt);
-  const lying = laid(flitch, "top", start, face, { left: other, right: Infinity }, job);
-  return {
-    smallEndRaised: inches(bark(log.largeEnd) - bark(log.smallEnd)),
-    headReading: inches(bark(log.largeEnd) - face - thickness - kerf),
-    frees: {
-      ...lying,
-      outline: place(lying.outline),
-      boards: lying.boards.map((one) => ({
-        ...one,
-        outline: place(one.outline),
-      })),
-    },
-    kerfIn: place(outline(other, Infinity, face + thickness, face + thickness + kerf)),
-  };
-}
-
-/** Across and up exchanged. */
-const mirrored = ({ left, right, lower, upper }: Outline) => outline(lower, upper, left, right);

@@ -1,5 +1,5 @@
 import type { BoardPiece } from "../boardSize";
-import { HAIR } from "../fill";
+import { HAIR } from "../filling/hair";
 
 /** A piece that is had too often can be resawn, ripped and cut into smaller ones. */
 export interface CutDown {

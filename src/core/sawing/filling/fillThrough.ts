@@ -1,14 +1,6 @@
-import {
-  asGood,
-  BED_KINDS,
-  bestBelow,
-  slotsOf,
-  waysByBed,
-  type BedKind,
-  type Group,
-  type Slot,
-  type Way,
-} from "./fill";
+import { waysByBed, type Crossing } from "./fill";
+import { BED_KINDS, type Group } from "./group";
+import { asGood, bestBelow, slotsOf, type Slot, type Way } from "./way";
 
 /**
  * The best filling of a whole line, one slot of kind 1 or 2 in it and one of kind 2 at most.
@@ -27,15 +19,7 @@ export function bestThrough<Item>(
   gap: number,
 ): Way<Item> | undefined {
   const crossings: Crossing<Item>[] = [];
-  const beyond = (kind: BedKind, way: Way<unknown>, slot: Slot<unknown>, lower: number): void => {
-    crossings.push({
-      kind,
-      way: way as Way<Item>,
-      slot: slot as Slot<Item>,
-      lower,
-    });
-  };
-  const under = waysByBed(fromBelow, gap, { upTo: 0, beyond });
+  const under = waysByBed(fromBelow, gap, { upTo: 0, beyond: (crossing) => crossings.push(crossing) });
   const over = fromAbove === fromBelow ? under : waysByBed(fromAbove, gap, { upTo: 0 });
 
   let best:
@@ -65,14 +49,6 @@ export function bestThrough<Item>(
   }
   if (!best?.crossing) return alone;
   return joined(best.crossing, best.top as Way<Item>, gap);
-}
-
-interface Crossing<Item> {
-  /** The most that it or any slot below it is to the bed. */
-  readonly kind: BedKind;
-  readonly way: Way<Item>;
-  readonly slot: Slot<Item>;
-  readonly lower: number;
 }
 
 /** One way out of what lies below a slot, the slot, and what lies above it, slid down like the rest. */

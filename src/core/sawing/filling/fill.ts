@@ -1,0 +1,138 @@
+import { HAIR } from "./hair";
+import { BED_KINDS, columnsOf, type BedKind, type Group } from "./group";
+import { UnbeatenWays } from "./unbeatenWays";
+import type { Slot, Way } from "./way";
+import { NONE, WayColumns } from "./wayColumns";
+
+export interface FillLimits<Item> {
+  /** No slot may end above this height. Left out: no such height. */
+  readonly upTo?: number;
+  /** The lowest place at or above a height where a slot may begin on a scale; above a slot of kind 2 it may differ. */
+  readonly onScale?: (height: number, aboveBed: boolean) => number;
+  /** Told of the slots that would end above `upTo`, each on the best way below it. */
+  readonly beyond?: (crossing: Crossing<Item>) => void;
+}
+
+/** A slot that ends above a height up to which the line is filled. */
+export interface Crossing<Item> {
+  /** The most that it or any slot below it is to the bed. */
+  readonly kind: BedKind;
+  readonly way: Way<Item>;
+  readonly slot: Slot<Item>;
+  readonly lower: number;
+}
+
+/**
+ * The ways to fill a line with slots, a gap between neighbours: for every height the filling below it that is worth
+ * most, and of the fewest pieces among equals. Sorted by height; each is worth more than every lower one. Parted by the
+ * most that any of its slots is to the bed; the empty filling is in the first part.
+ *
+ * Exact, without a grid. In any filling each slot can be slid down until it meets its own bound or the gap above the
+ * slot below. Only such places need be tried: from a height where the line is free, each slot starts there or at its
+ * own bound. Of two fillings, the one that stands no higher and is worth no less can replace the other, so only those
+ * not so beaten are carried on; and a slot at its own bound is put on the best of those below it only. On a scale the
+ * same holds of its marks.
+ */
+export function waysByBed<Item>(
+  groups: readonly Group<Item>[],
+  gap: number,
+  { upTo = Infinity, onScale, beyond }: FillLimits<Item> = {},
+): readonly (readonly Way<Item>[])[] {
+  const { slots, lows, highs, extents, worths, pieces, kinds, ends } = columnsOf(groups);
+  begin();
+  const crossings: { kind: BedKind; way: number; slot: number; lower: number }[] = [];
+  // A list grows while it is walked; a filling never goes back to an earlier part.
+  for (const state of BED_KINDS) {
+    const ways = lists[state] as UnbeatenWays;
+    const firsts = groups.map((_, g) => (g === 0 ? 0 : (ends[g - 1] as number)));
+    for (let i = 0; i < ways.count; i += 1) {
+      const way = ways.way[i] as number;
+      const free = ways.free[i] as number;
+      const next = i + 1 < ways.count ? (ways.free[i + 1] as number) : Infinity;
+      const lowest = onScale ? onScale(free, state === 2) : free;
+      const worth = all.worth[way] as number;
+      const boards = all.pieces[way] as number;
+      for (let g = 0; g < groups.length; g += 1) {
+        const own = kinds[g] as BedKind;
+        if (own === 2 && state === 2) continue;
+        const kind = own > state ? own : state;
+        const first = firsts[g] as number;
+        const last = ends[g] as number;
+        for (let s = first; s < last; s += 1) {
+          const low = lows[s] as number;
+          if (low > lowest && next <= low) continue;
+          const lower = low <= lowest ? lowest : onScale ? onScale(low, state === 2) : low;
+          const upper = lower + (extents[s] as number);
+          if (upper > (highs[s] as number) + HAIR) {
+            if (s === firsts[g]) firsts[g] = s + 1; // from here upwards it never fits again
+            continue;
+          }
+          if (upper > upTo) {
+            if (beyond) crossings.push({ kind, way, slot: s, lower });
+          } else {
+            (lists[kind] as UnbeatenWays).keep(
+              upper + gap,
+              worth + (worths[s] as number),
+              boards + (pieces[s] as number),
+              s,
+              lower,
+              way,
+            );
+          }
+          // The rest of the group is worth no more and can begin no lower: it can only lose.
+          if (lower === lowest) break;
+        }
+      }
+    }
+  }
+  return told(slots, crossings, beyond);
+}
+
+/** The ways to fill a line of whose slots none need stay on a bed. */
+export function waysToFill<Item>(
+  groups: readonly (readonly Slot<Item>[])[],
+  gap: number,
+  limits: FillLimits<Item> = {},
+): readonly Way<Item>[] {
+  return waysByBed(
+    groups.map((slots) => ({ slots, kind: 0 })),
+    gap,
+    limits,
+  )[0] as readonly Way<Item>[];
+}
+
+const all = new WayColumns();
+const lists = BED_KINDS.map(() => new UnbeatenWays(all));
+
+/** With the empty line as the only way. */
+function begin(): void {
+  all.count = 0;
+  for (const list of lists) list.count = 0;
+  (lists[0] as UnbeatenWays).keep(-Infinity, 0, 0, NONE, -Infinity, NONE);
+}
+
+/** The ways that were not beaten, and the crossings, as objects. A way stands on one that was told before it. */
+function told<Item>(
+  slots: readonly Slot<Item>[],
+  crossings: readonly { readonly kind: BedKind; readonly way: number; readonly slot: number; readonly lower: number }[],
+  beyond: FillLimits<Item>["beyond"],
+): readonly (readonly Way<Item>[])[] {
+  const byNumber: (Way<Item> | undefined)[] = [];
+  const ways = lists.map((list) =>
+    Array.from({ length: list.count }, (_, i): Way<Item> => {
+      const number = list.way[i] as number;
+      return (byNumber[number] = {
+        free: list.free[i] as number,
+        worth: all.worth[number] as number,
+        pieces: all.pieces[number] as number,
+        top: slots[all.slot[number] as number],
+        lower: all.lower[number] as number,
+        below: byNumber[all.below[number] as number],
+      });
+    }),
+  );
+  for (const { kind, way, slot, lower } of crossings) {
+    beyond?.({ kind, way: byNumber[way] as Way<Item>, slot: slots[slot] as Slot<Item>, lower });
+  }
+  return ways;
+}
