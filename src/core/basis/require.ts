@@ -21,10 +21,10 @@ export function requireNotNegative(what: string, value: number, unit = ""): void
   );
 }
 
-/** Throws InvalidInput unless low <= value <= high. */
+/** Throws InvalidInput unless low <= value <= high, both of them finite. */
 export function requireBetween(what: string, value: number, low: number, high: number, unit = ""): void {
-  requireFinite(what, value, unit);
   if (value >= low && value <= high) return;
+  requireFinite(what, value, unit);
   const hint = value > high && value / 10 >= low && value / 10 <= high ? " Missing a decimal point?" : "";
   throw new InvalidInput((telling) => {
     const [least, most, came] = [low, high, value].map((one) => telling.number(one, unit));

@@ -20,6 +20,7 @@ const SMALLEST = 10;
 const LARGEST = 40;
 const FEWEST_LOGS = 1;
 const MOST_LOGS = 4;
+const LOGS_OF_ALL_SIZES = 3;
 const SMALLEST_OF_MORE_THAN_3_LOGS = 12;
 const LARGEST_OF_MORE_THAN_3_LOGS = 32;
 const LOWEST_FORM_CLASS = 65; // classes of the 1946 tables, from memory
@@ -35,7 +36,20 @@ const TABLE = "The form-class table";
  * @throws InvalidInput when a measure is not a number above 0
  * @throws OutOfRange when a tree lies outside the tables or beyond the upper-log tapers
  */
-export function requireFormClassTree({ dbh, logs, formClass }: FormClassTree): void {
+export function requireFormClassTree(tree: FormClassTree): void {
+  if (!isWellInside(tree)) requireEachMeasure(tree);
+}
+
+/** Most trees are, and columns run to a hundred thousand of them. */
+const isWellInside = ({ dbh, logs, formClass }: FormClassTree) =>
+  dbh >= SMALLEST &&
+  dbh <= LARGEST &&
+  logs >= FEWEST_LOGS &&
+  logs <= LOGS_OF_ALL_SIZES &&
+  formClass >= LOWEST_FORM_CLASS &&
+  formClass <= HIGHEST_FORM_CLASS;
+
+function requireEachMeasure({ dbh, logs, formClass }: FormClassTree): void {
   requirePositive("DBH", dbh, "in");
   requirePositive("Logs", logs);
   requirePositive("Form class", formClass, "%");
@@ -47,12 +61,12 @@ export function requireFormClassTree({ dbh, logs, formClass }: FormClassTree): v
   if (logs > MOST_LOGS) {
     throw new OutOfRange(`Upper-log tapers are known for up to ${MOST_LOGS} logs of 16 ft. You have ${shown(logs)}.`);
   }
-  if (logs > 3 && (dbh < SMALLEST_OF_MORE_THAN_3_LOGS || dbh > LARGEST_OF_MORE_THAN_3_LOGS)) {
+  if (logs > LOGS_OF_ALL_SIZES && (dbh < SMALLEST_OF_MORE_THAN_3_LOGS || dbh > LARGEST_OF_MORE_THAN_3_LOGS)) {
     throw new OutOfRange((telling) => {
       const least = telling.number(SMALLEST_OF_MORE_THAN_3_LOGS, "in");
       const most = told(telling, LARGEST_OF_MORE_THAN_3_LOGS, "in");
       const came = told(telling, dbh, "in");
-      return `Upper-log tapers of more than 3 logs are known from ${least} to ${most} DBH. You have ${shown(logs)} logs at ${came}.`;
+      return `Upper-log tapers of more than ${LOGS_OF_ALL_SIZES} logs are known from ${least} to ${most} DBH. You have ${shown(logs)} logs at ${came}.`;
     });
   }
 }

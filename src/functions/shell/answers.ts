@@ -13,20 +13,17 @@ export type Answer = string | number | boolean | CustomFunctions.Error;
 export function eachCell<T extends object>(readings: Readings<T>, answer: (values: T) => number | string): Cells {
   const keys = Object.keys(readings) as (keyof T)[];
   const { rows, columns } = sameShape(keys.map((key) => readings[key]));
-  const cells = keys.map((key) => spread(readings[key]));
-  const plain = keys.map((key) => (single(readings[key]) ? undefined : readings[key].plain?.()));
   const values = {} as T;
+  const changing = keys.flatMap((key) => unlessTheSame(key, readings[key], values));
 
   const answerAt = (row: number, column: number): Answer => {
     try {
-      for (let i = 0; i < keys.length; i += 1) {
-        const number = plain[i]?.[row * columns + column] ?? NaN;
-        if (number === number) values[keys[i] as keyof T] = number as T[keyof T];
-        else {
-          const value = (cells[i] as CellOf<T[keyof T]>)(row, column);
-          if (value === undefined) return "";
-          values[keys[i] as keyof T] = value;
-        }
+      for (let i = 0; i < changing.length; i += 1) {
+        const { key, plain, at } = changing[i] as Changing<T>;
+        const number = plain ? (plain[row * columns + column] as number) : NaN;
+        const value = number === number ? (number as T[keyof T]) : at(row, column);
+        if (value === undefined) return "";
+        values[key] = value;
       }
       return finite(answer(values));
     } catch (problem) {
@@ -43,20 +40,30 @@ export function eachCell<T extends object>(readings: Readings<T>, answer: (value
   return answers;
 }
 
+/** An argument that may say something else in every cell. */
+interface Changing<T> {
+  readonly key: keyof T;
+  readonly plain: Float64Array | undefined;
+  readonly at: CellOf<T[keyof T]>;
+}
+
 type CellOf<T> = (row: number, column: number) => T | undefined;
 
 const single = ({ rows, columns }: Reading<unknown>) => rows === 1 && columns === 1;
 
-/** A single value is read once and stands in every row; so does the problem that it may have. */
-function spread<T>(reading: Reading<T>): CellOf<T> {
-  if (!single(reading)) return reading.at;
+/** A single value is read and put among the values once; a blank or a problem in its place meets every cell. */
+function unlessTheSame<T>(key: keyof T, reading: Reading<T[keyof T]>, values: T): readonly Changing<T>[] {
+  if (!single(reading)) return [{ key, plain: reading.plain?.(), at: reading.at }];
   try {
     const value = reading.at(0, 0);
-    return () => value;
+    if (value === undefined) return [{ key, plain: undefined, at: () => undefined }];
+    values[key] = value;
+    return [];
   } catch (problem) {
-    return () => {
+    const fail = (): never => {
       throw problem;
     };
+    return [{ key, plain: undefined, at: fail }];
   }
 }
 

@@ -20,7 +20,8 @@ export function measuredIn<T>(
   low: number,
   high: number,
 ): Reading<T> {
-  return measured(given, what, (value) => tag(value / unit.perOurs), boundsIn(unit, low, high));
+  const ours = unit.perOurs === 1 ? tag : (value: number) => tag(value / unit.perOurs);
+  return measured(given, what, ours, boundsIn(unit, low, high));
 }
 
 /** Diameter at breast height. Wider than any sound tally, so that only a slip falls outside. */

@@ -9,32 +9,26 @@ import { asCells, names, type Reading } from "./readings";
 export function speciesReading<T>(given: unknown, prepare: (species: Species) => T): Reading<T> {
   const cells = asCells(given);
   const named = names(cells, "Species");
-  const known = new Map<unknown, () => T | undefined>();
+  const ready = new Map<unknown, T>();
+  const failed = new Map<unknown, unknown>();
+  const prepared = (cell: unknown, row: number, column: number): T | undefined => {
+    if (failed.has(cell)) throw failed.get(cell);
+    try {
+      const name = named.at(row, column);
+      if (name === undefined) return undefined;
+      const fresh = prepare(findSpecies(name));
+      ready.set(cell, fresh);
+      return fresh;
+    } catch (problem) {
+      failed.set(cell, problem);
+      throw problem;
+    }
+  };
   return {
     ...named,
     at(row, column) {
       const cell: unknown = cells[row]?.[column];
-      let ready = known.get(cell);
-      if (!ready) {
-        ready = outcome(() => {
-          const name = named.at(row, column);
-          return name === undefined ? undefined : prepare(findSpecies(name));
-        });
-        known.set(cell, ready);
-      }
-      return ready();
+      return ready.get(cell) ?? prepared(cell, row, column);
     },
   };
-}
-
-/** Does the work once; its answer or its problem comes back every time. */
-function outcome<T>(work: () => T): () => T {
-  try {
-    const answer = work();
-    return () => answer;
-  } catch (problem) {
-    return () => {
-      throw problem;
-    };
-  }
 }
