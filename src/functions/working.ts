@@ -21,14 +21,16 @@ export enum WorkingName {
   targetThickness = "TARGETTHICKNESS",
   /** Weight of lumber */
   lumberWeight = "LUMBERWEIGHT",
+  /** Best-paying way to cut a stem */
+  buckPlan = "BUCKPLAN",
 }
 
 /**
- * How a function comes to its answer for one log, board or load, step by step, so that it can be checked by hand.
+ * How a function comes to its answer for one log, board, load or stem, step by step, so that it can be checked by hand.
  * @customfunction WORKING
- * @param function_name LOGSCALE, CARDSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS or LUMBERWEIGHT.
- * @param given Arguments of that function, in its own order and its own units, each a single value but for a card.
- * @returns A table: step in figures, its meaning, the number it comes to, the unit; the last number is the function's answer.
+ * @param function_name LOGSCALE, CARDSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS, LUMBERWEIGHT or BUCKPLAN.
+ * @param given Arguments of that function, in its own order and its own units, each a single value but for a card, products and flaws.
+ * @returns A table: step in figures, its meaning, the number it comes to, the unit; the last number is the function's answer, or what its plan brings.
  */
 export function working(function_name: WorkingName, given: any[][][]): any[][] {
   return answered(() => {

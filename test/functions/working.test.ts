@@ -141,7 +141,10 @@ const answering: Record<string, { readonly shell: Shell; readonly args: fc.Arbit
   },
 };
 
-describe.each(workings)("the working of $title", ({ title, takes }) => {
+/** BUCKPLAN answers with a table and takes lists: its working has a test of its own. */
+const ofOneCell = workings.filter(({ title }) => title !== "BUCKPLAN");
+
+describe.each(ofOneCell)("the working of $title", ({ title, takes }) => {
   const { shell, args } = answering[title] as (typeof answering)[string];
 
   it("ends in what the function itself answers, and every step adds up", () => {
@@ -180,7 +183,7 @@ describe.each(workings)("the working of $title", ({ title, takes }) => {
 
 it("names the functions that have a working when it is asked for another", () => {
   expect(() => working("STANDSUMMARY", [])).toThrow(
-    'Function should be one of: LOGSCALE, CARDSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS, LUMBERWEIGHT. You have "STANDSUMMARY".',
+    'Function should be one of: LOGSCALE, CARDSCALE, LOGCUBIC, BOARDFEET, TARGETTHICKNESS, LUMBERWEIGHT, BUCKPLAN. You have "STANDSUMMARY".',
   );
 });
 

@@ -5,7 +5,7 @@ import { smalian } from "../../src/core/log/cubic/smalian";
 import { doyle } from "../../src/core/log/rules/doyle";
 import { internationalQuarter } from "../../src/core/log/rules/internationalQuarter";
 import { scribner } from "../../src/core/log/rules/scribner";
-import type { BuckOrder, Product, Stem } from "../../src/core/value/buckPlan";
+import type { BuckOrder, Product, Stem } from "../../src/core/value/buckOrder";
 import { byFormula, byRule, byWood } from "../../src/core/value/productMeasures";
 
 /** A stem of a simple taper whose wood can be worked out: d = D (1 - h/H)^p. */

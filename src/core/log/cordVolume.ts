@@ -1,6 +1,7 @@
 import { requireBetween, requirePositive } from "../basis/require";
 import { shareForPercent } from "../basis/shareForPercent";
 import type { Source } from "../basis/source";
+import { sum, type Step } from "../basis/step";
 import { cubicFeet, type CubicFeet, type Feet, type Percent } from "../basis/units";
 
 export const cordSources: readonly Source[] = [
@@ -27,6 +28,15 @@ const SOLID_SHARE = 62;
 
 /** Cords that some wood makes when it is stacked, at the average share of wood in a pile. */
 export const cordsOfWood = (wood: number): number => wood / ((CORD * SOLID_SHARE) / 100);
+
+export const cordsWorking = (wood: number): readonly Step[] => [
+  {
+    sum: sum`${wood} / (${CORD} * ${SOLID_SHARE} / 100)`,
+    meaning: "Stacked, by the wood in an average cord",
+    value: cordsOfWood(wood),
+    unit: "cord",
+  },
+];
 
 /** A pile of stacked wood, over its outside. */
 export interface Pile {

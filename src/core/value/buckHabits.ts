@@ -1,7 +1,9 @@
 import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
 import { feet, type Dollars, type Feet } from "../basis/units";
-import { buckPlan, lengthsOf, logsFrom, type BuckedLog, type BuckOrder } from "./buckPlan";
+import type { BuckOrder } from "./buckOrder";
+import { buckPlan } from "./buckPlan";
+import { lengthsOf, logsFrom, type BuckedLog } from "./logsFrom";
 import { soundStretches } from "./soundStretches";
 
 /** What a stem brings when it is cut by a rule of thumb. */

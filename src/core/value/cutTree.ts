@@ -2,7 +2,8 @@ import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
 import { feet, type Feet } from "../basis/units";
 import type { SawLog } from "../sawing/sawLog";
-import { buckPlan, sources as bestCut, type Product, type Stem } from "./buckPlan";
+import type { Product, Stem } from "./buckOrder";
+import { buckPlan, sources as bestCut } from "./buckPlan";
 
 /** What one stem of a tally is cut into. */
 export interface CutTree {

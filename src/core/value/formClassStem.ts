@@ -2,7 +2,7 @@ import { SQUARE_FEET_PER_SQUARE_INCH_OF_DIAMETER as CIRCLE } from "../basis/circ
 import { feet, inches, type Feet, type Inches } from "../basis/units";
 import { TREE_LOG_LENGTH, type FormClassTree } from "../tree/formClassTree";
 import { treeLogs } from "../tree/treeLogs";
-import type { Stem } from "./buckPlan";
+import type { Stem } from "./buckOrder";
 
 /** Where the tables cut: a stump, then logs of 16 ft with their trim, so that form class is measured at 17.3 ft. [ft] */
 const STUMP = 1;

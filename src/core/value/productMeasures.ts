@@ -1,9 +1,12 @@
 import { OutOfRange } from "../basis/problem";
-import type { Feet, Inches } from "../basis/units";
-import { cordsOfWood } from "../log/cordVolume";
-import type { CubicFormula } from "../log/cubic/cubicFormula";
+import { shown } from "../basis/require";
+import type { Step } from "../basis/step";
+import { percent, type Feet, type Inches } from "../basis/units";
+import { cordsOfWood, cordsWorking } from "../log/cordVolume";
+import type { CubicFormula, MeasuredLog } from "../log/cubic/cubicFormula";
 import { grossScale } from "../log/grossScale";
 import type { LogRule } from "../log/logRule";
+import { scaleWorking } from "../log/scaleWorking";
 
 /** A log as it lies in a standing stem. */
 export interface StemLog {
@@ -25,6 +28,8 @@ export interface ProductMeasure {
   readonly perPrice: number;
   /** Volume of a log; undefined where the rule has no value for it. */
   volume(log: StemLog): number | undefined;
+  /** The way to it, for a log that has a volume. */
+  working(log: StemLog): readonly Step[];
 }
 
 /** Board feet as the rule gives and rounds them, at a price per thousand. */
@@ -39,18 +44,43 @@ export const byRule = (rule: LogRule): ProductMeasure => ({
       throw problem;
     }
   },
+  working: ({ smallEnd, length }) => scaleWorking(rule, { diameter: smallEnd, length }, percent(0)),
 });
 
 /** Cubic feet as a formula has them from the ends or the middle, at a price for one. */
 export const byFormula = (formula: CubicFormula): ProductMeasure => ({
   unit: "ft3",
   perPrice: 1,
-  volume: ({ smallEnd, largeEnd, middle, length }) =>
-    formula.volume({ smallEnd, largeEnd: largeEnd(), middle: middle(), length }),
+  volume: (log) => formula.volume(measuredLog(log)),
+  working: (log) => formula.working(measuredLog(log)),
+});
+
+const measuredLog = ({ smallEnd, largeEnd, middle, length }: StemLog): MeasuredLog => ({
+  smallEnd,
+  largeEnd: largeEnd(),
+  middle: middle(),
+  length,
 });
 
 /** Cubic feet of wood by the stem curve, at a price for one. */
-export const byWood: ProductMeasure = { unit: "ft3", perPrice: 1, volume: ({ wood }) => wood() };
+export const byWood: ProductMeasure = {
+  unit: "ft3",
+  perPrice: 1,
+  volume: ({ wood }) => wood(),
+  working: (log) => [woodByCurve(log)],
+};
 
 /** Stacked cords, from the wood by the stem curve, at a price for one. */
-export const byCord: ProductMeasure = { unit: "cord", perPrice: 1, volume: ({ wood }) => cordsOfWood(wood()) };
+export const byCord: ProductMeasure = {
+  unit: "cord",
+  perPrice: 1,
+  volume: ({ wood }) => cordsOfWood(wood()),
+  working: (log) => [woodByCurve(log), ...cordsWorking(log.wood())],
+};
+
+const woodByCurve = ({ wood, length }: StemLog): Step => ({
+  sum: `over ${shown(length)} ft`,
+  meaning: "Wood in it, by the curve of the stem",
+  value: wood(),
+  unit: "ft3",
+});

@@ -1,7 +1,7 @@
 import type { Feet } from "../basis/units";
 import { requireHeightTree, type HeightTree, type StemEquations } from "../tree/national/stemEquations";
 import { cumulativeShare, stemDiameterAt } from "../tree/national/taper";
-import type { Stem } from "./buckPlan";
+import type { Stem } from "./buckOrder";
 
 /**
  * The stem of a standing tree as the national equations draw it, ready to be cut.

@@ -2,7 +2,7 @@ import { InvalidInput } from "../../core/basis/problem";
 import { feet, percent, type Percent } from "../../core/basis/units";
 import { USUAL_FORM_CLASS } from "../../core/tree/formClass";
 import { stemEquations, STUMP } from "../../core/tree/national/stemEquations";
-import type { BuckOrder, Product, Stem } from "../../core/value/buckPlan";
+import type { BuckOrder, Product, Stem } from "../../core/value/buckOrder";
 import { formClassStem } from "../../core/value/formClassStem";
 import type { Flaw } from "../../core/value/soundStretches";
 import { standingStem } from "../../core/value/standingStem";

@@ -6,7 +6,7 @@ import type { SawLog } from "../../core/sawing/sawLog";
 import { USUAL_FORM_CLASS } from "../../core/tree/formClass";
 import { findSpecies } from "../../core/tree/national/findSpecies";
 import { LEAST_HEIGHT, MOST_HEIGHT, stemEquations, STUMP } from "../../core/tree/national/stemEquations";
-import type { Product, Stem } from "../../core/value/buckPlan";
+import type { Product, Stem } from "../../core/value/buckOrder";
 import { cutTree, type CutTree } from "../../core/value/cutTree";
 import { formClassStem } from "../../core/value/formClassStem";
 import { standingStem } from "../../core/value/standingStem";

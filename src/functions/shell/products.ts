@@ -3,7 +3,7 @@ import { InvalidInput } from "../../core/basis/problem";
 import { feet, inches } from "../../core/basis/units";
 import { cubicFormulas } from "../../core/log/cubic";
 import { smallEndRules } from "../../core/log/findLogRule";
-import { SHORTEST_STEP, type Product } from "../../core/value/buckPlan";
+import { SHORTEST_STEP, type Product } from "../../core/value/buckOrder";
 import { byCord, byFormula, byRule, byWood, type ProductMeasure } from "../../core/value/productMeasures";
 import { BadRows } from "./columns";
 import { boundsIn } from "./measuredIn";

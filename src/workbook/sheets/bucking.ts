@@ -1,15 +1,15 @@
 import { beside } from "../address";
-import { call, column } from "../formula";
+import { call } from "../formula";
 import { formats } from "../formats";
-import type { ColumnPlan, SheetPlan } from "../plan";
-import { flaw, named, out, species, STEM_FLAWS } from "../tables";
+import type { SheetPlan } from "../plan";
+import { named, out, STEM_FLAWS } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { LAST_ROW } from "../zones";
-import { productList } from "./productColumns";
 import { BUCKING, FLAW_ROWS } from "./buckingCells";
-import { asked, cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
-import { ofSpecies } from "./speciesColumns";
+import { flawColumns } from "./flawColumns";
+import { cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
 import { stemCells } from "./stemCells";
+import { stemOrder, stemSpeciesMeant } from "./stemOrder";
 
 const FIRST = 5;
 const PLAN_AT = "A17";
@@ -23,21 +23,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
   const cells = stemCells(stem);
   const at = (i: number) => `B${FIRST + i}`;
   const meant = at(cells.length);
-  const order = [
-    meant,
-    named.stemDbh,
-    named.stemHeight,
-    productList,
-    named.stemStump,
-    named.stemTrim,
-    column(STEM_FLAWS, flaw.from),
-    column(STEM_FLAWS, flaw.to),
-    named.division,
-    named.origin,
-    named.stemLogs,
-    formClass,
-    named.units,
-  ] as const;
+  const order = stemOrder(meant);
 
   return sheetPlan({
     name: BUCKING,
@@ -54,9 +40,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
       heading("A4", "The stem", PLAN_COLUMNS),
       down(`A${FIRST}`, "Computed", [...cells.map(({ label }) => label), "National code", "Drawn by"]),
       ...cells.map(({ value, format }, i) => down(at(i), "Input", [value], format)),
-      down(meant, "Linked", [
-        { formula: `=IF(${meantBy}="",IF(${named.stemSpecies}="","",${named.stemSpecies}),${meantBy})` },
-      ]),
+      down(meant, "Linked", [{ formula: `=${stemSpeciesMeant}` }]),
       down(at(cells.length + 1), "Computed", [{ formula: drawnBy }]),
       down(
         `C${FIRST}`,
@@ -110,10 +94,6 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
   });
 }
 
-/** The owner's code stands for the code of the national list that Setup finds for it; any other word for itself. */
-const meantBy = ofSpecies(species.key, named.stemSpecies);
-const formClass = ofSpecies(species.usedFormClass, named.stemSpecies, named.formClass);
-
 const drawnBy =
   `=IF(AND(N(${named.stemHeight})>0,N(${named.stemLogs})>0),"Check: clear the height or the logs",` +
   `IF(N(${named.stemHeight})>0,"total height: national equations",` +
@@ -127,28 +107,3 @@ const worth = `SUM(${cut(6)})`;
 const headline =
   `=IFERROR(IF(${worth}=0,"",COUNT(${cut(0)})&" logs, "&TEXT(${worth},"$0.00")` +
   `&"; the best habit brings "&TEXT(MAX(${others}),"$0.00")),"")`;
-
-const flawColumns: readonly ColumnPlan[] = [
-  {
-    heading: flaw.from,
-    width: 10,
-    format: formats.tenth,
-    rule: asked(0, 400, "Feet above the ground; blank: the ground."),
-  },
-  {
-    heading: flaw.to,
-    width: 10,
-    format: formats.tenth,
-    rule: asked(0, 400, "Feet; as From for a crook; blank: the tip."),
-  },
-  {
-    heading: flaw.what,
-    width: 16,
-    rule: {
-      kind: "list",
-      choices: ["Rot", "Crook", "Fork", "Broken", "Metal"],
-      strict: false,
-      message: "What it is; for you to read.",
-    },
-  },
-];

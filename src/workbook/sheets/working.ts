@@ -6,8 +6,8 @@ import { across, cautionLine, down, heading, quoted, sheetPlan, title } from "./
 import { workedFunctions } from "./workingInputs";
 
 export const WORKING_SHEET = "Working";
-/** Steps of the longest way: each segment of a long log has a dozen. */
-const ROOM = 200;
+/** Steps of the longest way: each log of a tall stem has up to twenty. */
+const ROOM = 600;
 /** Beside the steps, so that they can grow. */
 const INGREDIENTS_AT = "F4";
 
@@ -29,7 +29,7 @@ export function workingSheet(): SheetPlan {
     name: WORKING_SHEET,
     sheetClass: "presentation",
     landscape: true,
-    widths: [44, 56, 16, 10, 3, 34, 20, 10],
+    widths: [44, 72, 16, 10, 3, 34, 20, 10],
     frozenRows: 3,
     blocks: [
       title(WORKING_SHEET),

@@ -6,6 +6,7 @@ import { log, named } from "../tables";
 import { cardRange } from "./card";
 import { byCardOrRule, ofPickedLog } from "./logCells";
 import { asked, quoted } from "./sheetParts";
+import { stemOrder, stemSpeciesMeant } from "./stemOrder";
 
 /** One thing that goes into a working: its words, and the cell that holds it. */
 interface Ingredient {
@@ -28,6 +29,11 @@ interface Worked {
 const ofLog = (label: string, heading: string, unit: string): Ingredient => ({
   label,
   value: { formula: `=${ofPickedLog(heading)}` },
+  unit,
+});
+const ofStem = (label: string, name: string, unit: string): Ingredient => ({
+  label,
+  value: { formula: `=IF(${name}="","",${name})` },
   unit,
 });
 const typed = (label: string, value: PlannedCell, unit: string, rule?: EntryRule): Ingredient => ({
@@ -119,5 +125,18 @@ export const workedFunctions: readonly Worked[] = [
       typed("Moisture content", 12, "pct"),
     ],
     working: (at) => worked("LUMBERWEIGHT", ...at, named.units),
+  },
+  {
+    name: "BUCKPLAN",
+    what: "The best-paying way to cut the stem on the sheet Bucking into what stands on the sheet Products",
+    ingredients: [
+      { label: "Species", value: { formula: `=${stemSpeciesMeant}` }, unit: "" },
+      ofStem("DBH", named.stemDbh, "in"),
+      ofStem("Total height", named.stemHeight, "ft"),
+      ofStem("Logs 16 ft", named.stemLogs, ""),
+      ofStem("Stump height", named.stemStump, "ft"),
+      ofStem("Trim on each log", named.stemTrim, "ft"),
+    ],
+    working: ([speciesAt = ""]) => `IF(N(${named.stemDbh})=0,"",${worked("BUCKPLAN", ...stemOrder(speciesAt))})`,
   },
 ];

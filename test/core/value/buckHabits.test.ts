@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { feet } from "../../../src/core/basis/units";
 import { buckHabits } from "../../../src/core/value/buckHabits";
-import { buckPlan, type BuckOrder, type Stem } from "../../../src/core/value/buckPlan";
+import type { BuckOrder, Stem } from "../../../src/core/value/buckOrder";
+import { buckPlan } from "../../../src/core/value/buckPlan";
 import { soundStretches } from "../../../src/core/value/soundStretches";
 import { anyOrder, product, stemOf, worth } from "../../support/bucking";
 

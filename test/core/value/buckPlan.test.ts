@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { feet, inches } from "../../../src/core/basis/units";
 import { byWood } from "../../../src/core/value/productMeasures";
-import { buckPlan, type BuckOrder, type Stem } from "../../../src/core/value/buckPlan";
+import type { BuckOrder, Stem } from "../../../src/core/value/buckOrder";
+import { buckPlan } from "../../../src/core/value/buckPlan";
 import { anyOrder, bestOfAll, product, stemOf, worth } from "../../support/bucking";
 
 const planned = (order: BuckOrder) => {

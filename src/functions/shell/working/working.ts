@@ -12,7 +12,7 @@ export interface Working extends Choice {
   /** How many arguments the function takes. */
   readonly takes: number;
   /**
-   * The steps for one log, board or load: the function's own arguments, each a single value.
+   * The steps for one log, board, load or stem: the function's own arguments, each a single value.
    * @throws InvalidInput and OutOfRange as the function itself does
    */
   steps(given: readonly unknown[]): readonly Step[];
