@@ -32,6 +32,7 @@ import { unitSystem } from "./shell/unitSystem";
  * @param [population] How many plots would cover the tract, for fixed plots only: number of plots. Left out: no limit.
  * @param [division] Bailey ecodivision, such as 220 or M210. Left out: the species at large.
  * @param [origin] How the stand began: Natural or Planted; matters to slash and loblolly pine only. Left out: Natural.
+ * @param [wood] Wood of each whole stem in cubic feet (cubic meters), as a local volume table has it: the stem is then drawn to hold just that. Blank or left out: by the national equations.
  * @param [units] "imperial" or "metric". Left out: imperial.
  * @returns A table: product, unit, volume, wood and value, each with its margin; then what is left in the woods and the whole.
  */
@@ -60,6 +61,7 @@ export function productTable(
   population?: any,
   division?: string,
   origin?: string,
+  wood?: any[][],
   units?: string,
 ): any[][] {
   return answered(() => {
@@ -70,6 +72,7 @@ export function productTable(
       species,
       dbh,
       height,
+      wood,
       logs,
       products,
       measured,

@@ -182,6 +182,38 @@ describe("PRODUCTTABLE", () => {
     expect(ask({ dbh: column("", "", "") }).slice(1)[0]?.[0]).toBe("No trees yet");
   });
 
+  it("draws a stem as full as the row's own wood says: as its curve with every diameter times the root of the share", () => {
+    // The first tree with 21 % more wood is 10 % thicker all along; what is sold by the wood itself grows by those 21 %.
+    const [first] = trees;
+    const wood = Number(
+      (stemVolume(cell(first?.species), cell(first?.dbh), cell(first?.height)) as number[][])[0]?.[0],
+    );
+    const byWood = [["Sawlogs", 10, 16, 16, 2, "Smalian", 1]];
+    const askOne = (its: unknown) =>
+      productTable(
+        column(1),
+        column(first?.species),
+        column(first?.dbh),
+        column(first?.height),
+        column(""),
+        byWood,
+        column(1, 2),
+        "Fixed",
+        [[1]],
+        ...([...new Array<null>(15).fill(null), column(its)] as never[]),
+      ) as Table;
+    const [usual, fuller, blank] = [askOne(wood), askOne(1.21 * wood), askOne("")];
+    expect(lineOf(blank, "Whole stems")).toEqual(lineOf(askOne(null), "Whole stems"));
+    expect(lineOf(usual, "Whole stems")[4]).toBeCloseTo(wood / 2, 9);
+    expect(lineOf(fuller, "Whole stems")[4]).toBeCloseTo((1.21 * wood) / 2, 9);
+    // Logs of 16 ft down to 10 in of the fuller stem are those down to 10 / 1.1 in of the usual one.
+    const [, ...logs] = buckPlan(cell(first?.species), cell(first?.dbh), cell(first?.height), [
+      ["Sawlogs", 10 / 1.1, 16, 16, 2, "Smalian", 1],
+    ]) as Table;
+    const sawn = logs.reduce((sum, log) => sum + Number(log[5]), 0);
+    expect(lineOf(fuller, "Sawlogs")[2]).toBeCloseTo((1.21 * sawn) / 2, 9);
+  });
+
   it("says that a margin does not apply where every tree was tallied", () => {
     const { plot, species, dbh, height, logs } = given;
     const all = productTable(plot, species, dbh, height, logs, PRODUCTS, column(1, 2), "All", column(10, 12)) as Table;
@@ -207,7 +239,7 @@ describe("PRODUCTTABLE", () => {
       given.plots,
       "Fixed",
       [[0.40468564224]],
-      ...([...new Array<null>(15).fill(null), "metric"] as never[]),
+      ...([...new Array<null>(16).fill(null), "metric"] as never[]),
     ) as Table;
     const perHectare = 1 / 0.40468564224;
     expect(lineOf(metric, "Sawlogs")[2]).toBeCloseTo(Number(lineOf(table, "Sawlogs")[2]) * perHectare, 6);

@@ -71,7 +71,8 @@ export const sources: readonly Source[] = [
     author: "Woodlot Reckoner",
     year: "",
     title: "A tally cut into products",
-    where: "every stem cut by itself into what pays best; cull takes the same share of every product of its tree",
+    where:
+      "every stem cut by itself into what pays best; cull takes the same share of every product of its tree; wood by a local table keeps the form that the national equations have",
     standing: "choice of ours",
   },
 ];

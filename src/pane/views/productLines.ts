@@ -1,21 +1,17 @@
 import { html, nothing } from "lit";
-import { acres } from "../../core/basis/units";
-import { tractTotal } from "../../core/cruise/tractTotal";
 import { estimateLines, type EstimateLine } from "../components/estimateLine";
 import { figure } from "../figures";
 import type { Job } from "../job/job";
-import type { ProductAnswers, ProductLine } from "../job/readProducts";
+import { productTotal } from "../job/productTotal";
+import type { LandUnits, ProductAnswers, ProductLine } from "../job/readProducts";
 
-const unitsInWords: Readonly<Record<string, string>> = {
-  bf: "bf per acre",
-  cord: "cords per acre",
-  ft3: "ft³ per acre",
-  trees: "trees per acre",
-};
 const WHOLE = "Whole stems";
 
+/** What a volume is counted in. */
+const countedIn = (unit: string) => ({ cord: "cords", ft3: "ft³", m3: "m³" })[unit] ?? unit;
+
 /** What the stand holds of each product, each with its margin; the wood of all of them adds up to the last line. */
-export function productLines({ lines, lacking, byOwnTable }: ProductAnswers, job: Job) {
+export function productLines({ lines, lacking, byOwnTable, units }: ProductAnswers, job: Job) {
   if (lines.length === 0) return html`<p class="hint">${lacking}</p>`;
   const products = lines.filter(({ volume, wood }) => volume && wood && volume.value > 0);
   const others = lines.filter(({ volume, wood }) => volume && !wood);
@@ -23,48 +19,48 @@ export function productLines({ lines, lacking, byOwnTable }: ProductAnswers, job
   return html`<p class="hint">
       Every stem cut into what pays best, drawn by
       ${byHeight ? "total height" : "logs and form class"}.${
-        byHeight && byOwnTable ? " Here the national equations draw the stems, not your local table." : ""
+        byHeight && byOwnTable
+          ? " Your local table gives a stem its wood, the national equations give it its form."
+          : ""
       }
     </p>
-    ${estimateLines([...products.flatMap(shown), ...wood(lines), ...others.flatMap(shown)])} ${sum(lines)}
-    ${onTract(products, job)}`;
+    ${estimateLines([...products.flatMap(shownIn(units)), ...wood(lines, units), ...others.flatMap(shownIn(units))])}
+    ${sum(lines, units)} ${onTract(products, job, units)}`;
 }
 
-/** Totals of each product on all acres, with what the margin of the acres adds; nothing until the acres are known. */
-function onTract(products: readonly ProductLine[], job: Job) {
-  const { acres: size, acresMargin } = job;
-  if (!size) return nothing;
-  const lines = products.flatMap(({ name, unit, volume }): readonly EstimateLine[] => {
+const shownIn =
+  ({ land }: LandUnits) =>
+  ({ name, unit, volume, value }: ProductLine): readonly EstimateLine[] => {
     if (!volume) return [];
-    const line = { title: `${name}, whole tract`, unit: (unitsInWords[unit] ?? unit).replace(" per acre", "") };
-    if (volume.margin === null) return [{ ...line, estimated: { ...volume, value: volume.value * size } }];
-    const { value, margin, low, high } = tractTotal(volume.value, volume.margin, acres(size), acres(acresMargin));
-    const percent = value > 0 ? (100 * margin) / value : null;
-    return [{ ...line, estimated: { what: name, value, margin, percent, low, high } }];
-  });
-  return html`<p class="hint">On all ${figure(size)} acres:</p>
-    ${estimateLines(lines)}`;
-}
-
-function shown({ name, unit, volume, value }: ProductLine): readonly EstimateLine[] {
-  if (!volume) return [];
-  const worth = value && value.value > 0 ? `, $${figure(value.value)} an acre` : "";
-  return [{ title: `${name}${worth}`, unit: unitsInWords[unit] ?? unit, estimated: volume }];
-}
+    const worth = value && value.value > 0 ? `, $${figure(value.value)} per ${land}` : "";
+    return [{ title: `${name}${worth}`, unit: `${countedIn(unit)} per ${land}`, estimated: volume }];
+  };
 
 /** The wood of all stems, with its margin. */
-function wood(lines: readonly ProductLine[]): readonly EstimateLine[] {
+function wood(lines: readonly ProductLine[], { land, cubic }: LandUnits): readonly EstimateLine[] {
   const last = lines.filter((line) => line.wood).at(-1);
-  return last?.wood ? [{ title: `Wood, ${last.name.toLowerCase()}`, unit: "ft³ per acre", estimated: last.wood }] : [];
+  if (!last?.wood) return [];
+  return [{ title: `Wood, ${last.name.toLowerCase()}`, unit: `${cubic} per ${land}`, estimated: last.wood }];
 }
 
 /** The wood of the products and of what stays in the woods, which add up. */
-function sum(lines: readonly ProductLine[]) {
+function sum(lines: readonly ProductLine[], { land, cubic }: LandUnits) {
   const wood = lines.flatMap(({ name, wood }) => (wood ? [{ name, wood: wood.value }] : []));
   const last = wood.at(-1);
   if (!last) return nothing;
   const parts = wood.slice(0, -1).map((part) => `${part.name.toLowerCase()} ${figure(part.wood)}`);
   return html`<p class="meaning">
-    Wood, ft³ per acre: ${parts.join(" + ")} = ${last.name.toLowerCase()} ${figure(last.wood)}.
+    Wood, ${cubic} per ${land}: ${parts.join(" + ")} = ${last.name.toLowerCase()} ${figure(last.wood)}.
   </p>`;
+}
+
+/** Totals of each product on the whole tract; nothing until its size is known. */
+function onTract(products: readonly ProductLine[], { acres: size, acresMargin }: Job, { land }: LandUnits) {
+  if (!size) return nothing;
+  const lines = products.flatMap((product): readonly EstimateLine[] => {
+    const estimated = productTotal(product, size, acresMargin);
+    return estimated ? [{ title: `${product.name}, whole tract`, unit: countedIn(product.unit), estimated }] : [];
+  });
+  return html`<p class="hint">On all ${figure(size)} ${land}s:</p>
+    ${estimateLines(lines)}`;
 }

@@ -32,7 +32,7 @@ export function localVolumeSheet(content: WorkbookContent): SheetPlan {
         "Fell trees of one species over all sizes you have: a dozen is a start, thirty are better.",
         "Measure height and volume the same way on every tree. The error is that of one tree.",
         "Trees a tenth beyond the felled sizes get no volume. The smaller Furnival index is the better form.",
-        "Yes at Use it on Trees takes wood by total height from here, not from the national equations.",
+        "Yes at Use it on Trees takes wood by total height from here, on Products too: then give wood of the whole stem, without bark.",
       ]),
       heading(beside(SETTINGS_AT, -1, 0), "The table", 3),
       down(SETTINGS_AT, "Computed", ["Form", "Use it on Trees", "For the species"]),

@@ -8,6 +8,7 @@ import { productList } from "./productColumns";
 import { boardList } from "./mill";
 import { productTotals } from "./productTotals";
 import { heading, quoted } from "./sheetParts";
+import { cubicWord, landWord } from "./unitWords";
 
 /** Rows that the answers are kept free: products, what is left, the whole, lumber, and trees that are not in it. */
 const ROWS = 24;
@@ -15,9 +16,9 @@ const COLUMNS = 8;
 /** Where the totals of the tract stand beside them. */
 const TOTALS_AT = COLUMNS + 1;
 
-/** The stems are drawn from the national equations even where the owner's own table gives the wood of a tree. */
-const roadInWords = `IF(${named.productsBy}="Logs","by logs and form class","by total height"&IF(${named.localUse}="Yes",", drawn by the national equations and not by your local table",""))`;
-const woodInWords = `="All trees with a total height, per acre; volume in ft3 of wood"&IF(${named.localUse}="Yes",", by your local table where it holds","")`;
+/** A local table knows the wood of a tree and not its form, which stays that of the national equations. */
+const roadInWords = `IF(${named.productsBy}="Logs","by logs and form class","by total height"&IF(${named.localUse}="Yes",", the wood by your local table and the form by the national equations",""))`;
+const woodInWords = `="All trees with a total height, per "&${landWord}&"; volume in "&${cubicWord}&" of wood"&IF(${named.localUse}="Yes",", by your local table where it holds","")`;
 
 /** What the tally holds of each product, below one another from a cell: all trees, the harvest, and the wood by itself. */
 export function productAnswers(at: string): {
@@ -27,7 +28,7 @@ export function productAnswers(at: string): {
   const harvestAt = beside(at, ROWS + 2, 0);
   const woodAt = beside(harvestAt, ROWS + 2, 0);
   const title = (cell: string, words: string) =>
-    heading(beside(cell, -1, 0), { formula: `=${quoted(`${words}, per acre, `)}&${roadInWords}` }, COLUMNS);
+    heading(beside(cell, -1, 0), { formula: `=${quoted(`${words}, per `)}&${landWord}&", "&${roadInWords}` }, COLUMNS);
   return {
     headings: [
       title(at, "All trees by product"),
@@ -89,6 +90,7 @@ const byProduct = (name: string, at: string, dbh: string): SpillPlan => ({
     ...drawing,
     named.division,
     named.origin,
+    `IF(${named.localUse}="Yes",${column(TREES, tree.wood)},"")`,
     named.units,
   )}`,
   rows: ROWS,

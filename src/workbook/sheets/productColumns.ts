@@ -5,6 +5,7 @@ import { formats } from "../formats";
 import type { ColumnPlan, EntryRule } from "../plan";
 import { product, PRODUCTS } from "../tables";
 import { asked, quoted } from "./sheetParts";
+import { cubicWord } from "./unitWords";
 
 const CORDS = "Cords";
 const CUBIC = "Cubic";
@@ -57,6 +58,6 @@ export const productColumns: readonly ColumnPlan[] = [
   {
     heading: product.unit,
     width: 13,
-    formula: `=IF(${here(product.soldBy)}="","",IF(${soldBy([CORDS])},"$ per cord",IF(${soldBy([CUBIC, ...cubicFormulas.map(({ title }) => title)])},"$ per ft3","$ per MBF")))`,
+    formula: `=IF(${here(product.soldBy)}="","",IF(${soldBy([CORDS])},"$ per cord",IF(${soldBy([CUBIC, ...cubicFormulas.map(({ title }) => title)])},"$ per "&${cubicWord},"$ per MBF")))`,
   },
 ];

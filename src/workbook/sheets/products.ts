@@ -5,6 +5,7 @@ import type { WorkbookContent } from "../workbookContent";
 import { productColumns } from "./productColumns";
 import { productAnswers } from "./productAnswers";
 import { cautionLine, down, quoted, sheetPlan, title } from "./sheetParts";
+import { cubicWord } from "./unitWords";
 
 export const PRODUCTS_SHEET = "Products";
 const TABLE_AT = "A9";
@@ -24,7 +25,9 @@ export function productsSheet({ products, settings }: WorkbookContent): SheetPla
       down("A2", "Note", [
         cautionLine("Estimate"),
         "A line for each product that you can sell: the thinnest small end inside bark, the lengths that are bought (trim left out), and how it is sold.",
-        "Sold by takes a log rule, Cords or Cubic. A cord is 128 ft3 stacked, taken as 62 percent wood. The price is for 1,000 bf, one cord or one ft3.",
+        {
+          formula: `="Sold by takes a log rule, Cords or Cubic. A cord is 128 ft3 stacked, taken as 62 percent wood. The price is for 1,000 bf, one cord or one "&${cubicWord}&"."`,
+        },
         "Every stem is cut into what pays best. Without prices nothing pays: then give at least a guess, the better product the higher one.",
       ]),
       down("A6", "Computed", ["Stems drawn by"]),
