@@ -1,8 +1,12 @@
 import { answered, eachCell, spilled } from "./shell/answers";
-import { felledTrees, fitRows, localForm, localTableIn, tableOfVolumes } from "./shell/localFit";
-import { measuredDbh, measuredIn } from "./shell/measuredIn";
+import { felledTrees } from "./shell/felledTrees";
+import { fitRows, localTableIn } from "./shell/fitCells";
+import { chosenOr, measuredDbh, measuredIn } from "./shell/measuredIn";
 import { asCells } from "./shell/readings";
+import { tableOfVolumes } from "./shell/tableOfVolumes";
 import { unitSystem } from "./shell/unitSystem";
+import { localForms } from "../core/tree/local";
+import { combinedVariable } from "../core/tree/local/combinedVariable";
 import { fitLocalTable } from "../core/tree/local/fitLocalTable";
 import { localVolume as volumeOf } from "../core/tree/local/localVolume";
 
@@ -39,7 +43,7 @@ export function localFit(
     const trees = felledTrees({ dbh, height, volume }, system);
     const header = ["Local table", "Value"];
     if (trees.length === 0) return spilled(header, [["No trees yet"]]);
-    return spilled(header, fitRows(fitLocalTable(localForm(form), trees), system));
+    return spilled(header, fitRows(fitLocalTable(chosenOr("Form", form, localForms, combinedVariable), trees), system));
   });
 }
 

@@ -4,12 +4,14 @@ import { noEntries, type EntryState } from "./entry/entryState";
 import type { CutAnswers } from "./job/readCut";
 import type { Comparison } from "./job/readComparison";
 import type { Job } from "./job/job";
+import type { LocalVolumeAnswers } from "./job/readLocalVolume";
 import type { BuckingAnswers } from "./job/readBucking";
 import type { ProductAnswers } from "./job/readProducts";
 import type { SawingAnswers } from "./job/readSawing";
 import type { StandAnswers } from "./job/readStand";
 import type { Mapped } from "./job/readMapped";
 import type { NumberedLog } from "./logs/logLine";
+import { firstLocal, type LocalState } from "./local/felledForm";
 import { firstMeasure, type MeasureForm } from "./measure/measureState";
 import { emptyPaste, type PasteState } from "./paste/pasteState";
 import { firstLayout, type LayoutState } from "./points/layoutState";
@@ -63,6 +65,9 @@ export interface PaneState {
   /** The sheet Bucking; "none" when the workbook has no such sheet. */
   readonly bucking: BuckingAnswers | "none" | undefined;
   readonly buck: BuckState;
+  /** The sheet Local volume; "none" when the workbook has no such sheet. */
+  readonly localVolume: LocalVolumeAnswers | "none" | undefined;
+  readonly local: LocalState;
   /** Why the last thing asked for did not happen; "" when it did. */
   readonly problem: string;
   /** The jobs that the workbook has for the planner; undefined until it was read. */
@@ -114,6 +119,8 @@ export const firstState: PaneState = {
   sawStep: 0,
   bucking: undefined,
   buck: firstBuck,
+  localVolume: undefined,
+  local: firstLocal,
   problem: "",
   orders: undefined,
   solving: undefined,

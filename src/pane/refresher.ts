@@ -4,6 +4,7 @@ import { readCut } from "./job/readCut";
 import { readComparison } from "./job/readComparison";
 import type { Job } from "./job/job";
 import { readJob } from "./job/readJob";
+import { readLocalVolume } from "./job/readLocalVolume";
 import { readMapped } from "./job/readMapped";
 import { readProducts } from "./job/readProducts";
 import { readSawing } from "./job/readSawing";
@@ -39,6 +40,7 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       store.set({ cut: await readCut(host) });
       store.set({ sawing: await readSawing(host) });
       store.set({ bucking: await readBucking(host) });
+      store.set({ localVolume: await readLocalVolume(host) });
       store.set({ orders: await readOrders(host, job) });
     } catch (problem) {
       store.set({ unread: sentence(problem) });

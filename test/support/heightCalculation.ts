@@ -1,11 +1,25 @@
 import { choiceNamed } from "../../src/core/basis/choices";
 import { byLogs, checkHeight, heightsMeasured } from "../../src/core/cruise/checkHeight";
+import { localFit } from "../../src/functions/localTables";
 import { productTable } from "../../src/functions/products";
 import { checkSpecies, speciesOf } from "../../src/functions/speciesList";
 import { SummarySampling, standSummary } from "../../src/functions/standSummary";
 import { stemVolume } from "../../src/functions/stem";
 import type { CellValue, TableRow } from "../../src/workbook/plan";
-import { named, out, plot, PLOTS, product, PRODUCTS, species, SPECIES, tree, TREES } from "../../src/workbook/tables";
+import {
+  felled,
+  FELLED_TREES,
+  named,
+  out,
+  plot,
+  PLOTS,
+  product,
+  PRODUCTS,
+  species,
+  SPECIES,
+  tree,
+  TREES,
+} from "../../src/workbook/tables";
 import type { MemoryBook } from "./memoryHost";
 
 const rowsOf = (book: MemoryBook, table: string) => book.tables.get(table)?.rows ?? [];
@@ -43,7 +57,18 @@ export function heightCheck(row: TableRow, book: MemoryBook): string {
   return checkHeight({ dbh: number(tree.dbh), logs: number(tree.logs), height: number(tree.height) }, measured(book));
 }
 
-/** The answers of the sheet Products, each made when it is asked for. */
+/** The fit of the sheet Local volume. */
+const fitOf = (book: MemoryBook) => {
+  const of = (heading: string) => rowsOf(book, FELLED_TREES).map((row) => [row[heading] ?? null]);
+  return localFit(
+    of(felled.dbh),
+    of(felled.height),
+    of(felled.volume),
+    book.names.get(named.localForm) as never,
+  ) as CellValue[][];
+};
+
+/** The answers of the sheets Products and Local volume, each made when it is asked for. */
 export function productAnswers(book: MemoryBook): Readonly<Record<string, () => CellValue[][]>> {
   const of = (heading: string) => rowsOf(book, TREES).map((row) => [row[heading] ?? null]);
   const plots = rowsOf(book, PLOTS)
@@ -67,6 +92,7 @@ export function productAnswers(book: MemoryBook): Readonly<Record<string, () => 
       of(tree.count),
     ) as CellValue[][];
   return {
+    [out.localFit]: () => fitOf(book),
     [out.products]: table,
     [out.harvestProducts]: table,
     [out.wood]: () =>

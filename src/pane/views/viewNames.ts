@@ -6,6 +6,7 @@ export const viewTitles = {
   tally: "Tally trees",
   measure: "Measure a tree",
   species: "Species codes",
+  local: "Local volume table",
   paste: "Paste a tally",
   check: "Check",
   stand: "Stand",

@@ -21,6 +21,7 @@ export const views: Readonly<Record<ViewName, (pane: Pane) => TemplateResult>> =
   tally: tallyView,
   measure: lazyView(async () => (await import("./measureView")).measureView),
   species: lazyView(async () => (await import("./speciesView")).speciesView),
+  local: lazyView(async () => (await import("./localView")).localView),
   paste: lazyView(async () => (await import("./pasteView")).pasteView),
   check: checkView,
   stand: standView,
