@@ -69,7 +69,7 @@ describe("the owner's own volume table", () => {
     await page.getByText("Add a felled tree (11 so far)").waitFor();
     await expect.poll(finding).not.toBe(before);
     expect(await page.locator("figure.chart svg circle").count()).toBe(11);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe("felled-dbh");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("felled-dbh");
     const rows = await page.evaluate(
       (table) => window.harness.host.readTable(table).then((read) => read.rows),
       FELLED_TREES,

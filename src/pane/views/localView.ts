@@ -75,7 +75,10 @@ function fitted(pane: Pane, job: Job, answers: LocalVolumeAnswers, fit: LocalFit
       id: "local-use",
       label: "Use it in place of the national equation",
       checked: used,
-      onChange: () => void change(pane, { [named.localUse]: used ? null : "Yes" }),
+      onChange: () => {
+        pane.set({ localVolume: { ...answers, used: !used } }); // the tick holds while the sheet is written
+        void change(pane, { [named.localUse]: used ? null : "Yes" });
+      },
     })}
     ${choiceField({
       id: "local-species",
