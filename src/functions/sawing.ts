@@ -136,7 +136,7 @@ export function sawPlan(
  * @param [sweep] How far the log bends out of the straight line between its ends, in inches (cm), in the plane of the first diameters. Left out: straight.
  * @param [taper] "Split" saws parallel to the pith, "Full" parallel to the bark it lies on. Left out: Split.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
- * @returns A heading row, then pieces, board feet, value, lumber percent, sawdust percent and slab percent.
+ * @returns A heading row, then pieces, board feet, value, lumber percent, sawdust percent and slab percent. A board with wane counts whole in board feet, and in lumber percent with the wood that is in it.
  */
 export function sawYield(
   small_end: any[][],

@@ -61,8 +61,7 @@ function holdAlone(plan: SawPlan, order: Order, pattern: string): void {
   const { lumber, sawdust, slab, boardFeet } = sawYield(plan);
   told("Shares that add to 100 %", Math.abs(lumber + sawdust + slab - 100) < NONE);
   told("Worth as its boards add up", Math.abs(boardFeet - plan.worth) < NONE);
-  // A board with wane is tallied whole, so that it may count wood that the log does not have.
-  if (order.waneAllowed === 0) told("Each share above 0", Math.min(lumber, sawdust, slab) > 0);
+  told("Each share above 0", Math.min(lumber, sawdust, slab) > 0);
 }
 
 let plans = 0;

@@ -6,26 +6,30 @@ import { sectionAt, type LyingLog } from "./lyingLog";
 const SLICES = 64;
 
 /**
- * Wood of a log inside a rectangle of its end view that runs along the pith, such as the wood that one kerf turns into
- * sawdust. A side of the rectangle may be infinite, where the cut runs through the bark. The rectangle is that of the end
- * view as the log was first laid.
+ * Wood of a log inside a rectangle of its end view that runs along the pith from the large end, such as the wood that one
+ * kerf turns into sawdust. A side of the rectangle may be infinite, where the cut runs through the bark. The rectangle is
+ * that of the end view as the log was first laid.
  *
- *     V = integral over the length of A(x) dx
+ *     V = integral from 0 to l of A(x) dx
  *     A = Q(right, upper) - Q(left, upper) - Q(right, lower) + Q(left, lower)
  *
- *     Q(u, v)  area of the circle left of u and below v  [in2]
+ *     Q(u, v)  area of the circle left of u and below v                     [in2]
+ *     l        how far it runs from the large end; left out: the whole log  [ft]
  */
-export function woodIn(lying: LyingLog, { left, right, lower, upper }: Outline): CubicFeet {
-  const { log } = lying;
+export function woodIn(
+  lying: LyingLog,
+  { left, right, lower, upper }: Outline,
+  length: number = lying.log.length,
+): CubicFeet {
   const area = (slice: number) => {
-    const { u: middle, v: height, a, b } = sectionAt(lying, (log.length * slice) / SLICES, "top");
+    const { u: middle, v: height, a, b } = sectionAt(lying, (length * slice) / SLICES, "top");
     // An ellipse is a circle of radius b drawn out by a / b.
     const corner = (u: number, v: number) => (a / b) * cornerArea(b, ((u - middle) * b) / a, v - height);
     return corner(right, upper) - corner(left, upper) - corner(right, lower) + corner(left, lower);
   };
   let sum = area(0) + area(SLICES);
   for (let slice = 1; slice < SLICES; slice += 1) sum += area(slice) * (slice % 2 === 1 ? 4 : 2);
-  return cubicFeet((sum * log.length) / (3 * SLICES) / 144);
+  return cubicFeet((sum * length) / (3 * SLICES) / 144);
 }
 
 /**
