@@ -81,7 +81,7 @@ export function kerfRecovery(thickness: any[][], kerf: any[][], compare_kerf?: a
  * @param [sweep] How far the log bends out of the straight line between its ends, in inches (cm), in the plane of the first diameters. Left out: straight.
  * @param [taper] "Split" saws parallel to the pith, "Full" parallel to the bark it lies on. Left out: Split.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); board feet either way. Left out: imperial.
- * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed; then the flitches that are edged alike. With a scale step, what the scale shows besides.
+ * @returns Step, turn, head reading, piece, board feet and value of each cut, from the first to the board left on the bed; then the flitches that are edged alike, and the boards of each grain where quarters are sawn. With a scale step, what the scale shows besides.
  */
 export function sawPlan(
   small_end: any[][],

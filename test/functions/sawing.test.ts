@@ -184,6 +184,17 @@ describe("SAWPLAN by other patterns", () => {
     const pieces = quartered.slice(4).map((row) => String(row[3]));
     expect(pieces.filter((piece) => /^1 x 5 x 8 (quarter|rift)$/.test(piece)).length).toBeGreaterThan(12);
     expect(pieces.filter((piece) => piece.endsWith("flat"))).toEqual([]);
+    const counted = (grain: string) => pieces.filter((piece) => piece.endsWith(grain)).length;
+    const [quarters, rifts] = [counted("quarter"), counted("rift")];
+    const boardFeet = (boards: number) => Number(((boards * 5 * 8) / 12).toFixed(1)).toString();
+    expect(quartered.at(-1)).toEqual([
+      "",
+      "grain",
+      "",
+      `${quarters} quarter (${boardFeet(quarters)} bf), ${rifts} rift (${boardFeet(rifts)} bf)`,
+      "",
+      "",
+    ]);
   });
 
   it("says which pattern was the best, and joins the boards of one flitch", () => {

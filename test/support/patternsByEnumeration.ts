@@ -103,35 +103,49 @@ export function byEveryHeart(log: Cylinder): number {
   }, 0);
 }
 
-/** Every order of thicknesses and faces in which a quarter can be peeled, as long as the rings stand at 45 degrees. */
-export function byEveryPeel(log: Cylinder, step: number): number {
-  const radius = log.diameter / 2;
+/**
+ * Every order of thicknesses and faces in which a quarter can be peeled, as long as the rings stand at 45 degrees. The
+ * section is an ellipse of two diameters and its rings are ellipses of the same shape: at (u, v) from the pith the ring
+ * runs square to (u / A^2, v / B^2).
+ */
+export function byEveryPeel(log: Cylinder, step: number, diameterUp: number = log.diameter): number {
+  const [halfAcross, halfUp] = [log.diameter / 2, diameterUp / 2];
   const peel = (across: number, up: number): number =>
     thicknessesOf(log).reduce((best, thickness) => {
       const pitch = Math.ceil((thickness + log.kerf) / step - 1e-9) * step;
-      const off = (face: number, other: number) => quarterFlitch(thickness, face, other, log);
-      const flat = off(up, across);
-      const upright = off(across, up);
-      const reaches = (face: number, other: number) =>
-        face + thickness + log.kerf <= Math.sqrt(radius ** 2 - other ** 2);
+      const flat = quarterFlitch(thickness, up, across, halfAcross, halfUp, log);
+      const upright = quarterFlitch(thickness, across, up, halfUp, halfAcross, log);
+      // The blade keeps above the bed, on which the bark lies.
+      const reaches = (face: number, other: number, along: number, square: number) =>
+        face + thickness + log.kerf <= square * Math.sqrt(1 - (other / along) ** 2);
       return Math.max(
         best,
-        flat > 0 && reaches(up, across) ? flat + peel(across, up + pitch) : 0,
-        upright > 0 && reaches(across, up) ? upright + peel(across + pitch, up) : 0,
+        flat > 0 && reaches(up, across, halfAcross, halfUp) ? flat + peel(across, up + pitch) : 0,
+        upright > 0 && reaches(across, up, halfUp, halfAcross) ? upright + peel(across + pitch, up) : 0,
       );
     }, 0);
   return 4 * peel(log.kerf / 2, log.kerf / 2);
 }
 
-function quarterFlitch(thickness: number, face: number, other: number, log: Cylinder): number {
+/** Off a face of the quarter, the other face standing at `other`; half the diameters along the face and square to it. */
+function quarterFlitch(
+  thickness: number,
+  face: number,
+  other: number,
+  along: number,
+  square: number,
+  log: Cylinder,
+): number {
   const outer = face + thickness;
-  if (outer >= log.diameter / 2) return 0;
-  const chord = Math.sqrt((log.diameter / 2) ** 2 - outer ** 2);
+  if (outer >= square) return 0;
+  const chord = along * Math.sqrt(1 - (outer / square) ** 2);
   const ofThickness = log.sizes.filter((size) => size.thickness === thickness);
-  // Of flitches with these outer measures, the room that leaves the middle as far across as up.
-  const rooms = totalWidths({ ...log, sizes: ofThickness }, chord).filter(
-    (width) => Math.max(other + width, face + thickness / 2 + width / 2) <= chord,
-  );
+  // Of flitches that end at the bark, those that begin beside the other face and whose middle is steep enough.
+  const rooms = totalWidths({ ...log, sizes: ofThickness, diameter: 2 * along }, chord).filter((width) => {
+    const middle = chord - width / 2;
+    const isSteep = middle / along ** 2 >= (face + thickness / 2) / square ** 2;
+    return other + width <= chord && isSteep;
+  });
   return worthAcross(ofThickness, Math.max(0, ...rooms), log.kerf, log.length);
 }
 

@@ -2,20 +2,26 @@ import { shown } from "../../core/basis/require";
 import { piecesOf, sawnBoardFeet, worthOf } from "../../core/sawing/boardSize";
 import type { Cut } from "../../core/sawing/cutList";
 import { edgerSettings } from "../../core/sawing/edgerSettings";
-import { grainOf } from "../../core/sawing/grain";
+import { grainOf, type Grain } from "../../core/sawing/grain";
+import { grainCounts } from "../../core/sawing/grainCounts";
 import { onTheScale } from "../../core/sawing/scale";
 import type { SawPlan } from "../../core/sawing/sawingPattern";
 import type { SawnBoard, SawnFlitch } from "../../core/sawing/sawnFlitch";
 import type { UnitSystem } from "./unitSystem";
 
-/** One row for each cut, one for the board that is left on the bed after the last, and one for each edger setting. */
+/**
+ * One row for each cut, one for the board that is left on the bed after the last, and one for each edger setting; last,
+ * where the log was sawn for its grain, how many boards have which.
+ */
 export function cutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
-  const { cuts, lastOnBed, priced, pattern, scaleStep } = plan;
+  const { cuts, lastOnBed, lying, priced, pattern, scaleStep } = plan;
+  const isForGrain = pattern === "Quarter";
   const size = sizeIn(units.diameter.perOurs);
   const thicker = ({ flitch: { thickness, listed } }: SawnFlitch) =>
     thickness - listed > 5e-4 ? `, comes out ${size(thickness)} ${units.diameter.name} thick` : "";
   const freed = (flitch: SawnFlitch, { boards } = flitch) => [
-    boards.map((board) => pieceText(board, units, pattern === "Quarter")).join(" + ") + thicker(flitch),
+    boards.map((board) => pieceText(board, units, isForGrain ? grainOf(board, lying) : undefined)).join(" + ") +
+      thicker(flitch),
     boards.reduce((sum, { piece }) => sum + sawnBoardFeet(piece), 0),
     priced ? boards.reduce((sum, { piece }) => sum + worthOf(piece, priced), 0) : "",
   ];
@@ -42,6 +48,7 @@ export function cutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
     const to = `${widths.map(size).join(" + ")} ${units.diameter.name}`;
     rows.push([rows.length + 1, "edge", "", `${flitches} ${flitches === 1 ? "flitch" : "flitches"} to ${to}`, "", ""]);
   }
+  if (isForGrain) rows.push(["", "grain", "", grainsOf(plan), "", ""]);
   return scaleStep === undefined ? rows : rows.map((row, i) => [...row, settingOf(cuts[i], scaleStep, units)]);
 }
 
@@ -63,12 +70,15 @@ function layOf({ lying: { log, upright } }: SawPlan): string {
 /** Where the best of several patterns was asked for, which one it is. */
 const wayOf = ({ pattern, isBestOf }: SawPlan) => (isBestOf ? `${pattern} sawing: ` : "");
 
-/** "1 x 6 x 16"; the grain after it where that is what the log was sawn for. */
-export function pieceText(
-  { piece, outline }: SawnBoard,
-  { diameter, distance }: UnitSystem,
-  withGrain = false,
-): string {
+/** "24 quarter (96 bf), 8 rift (32 bf)" */
+const grainsOf = (plan: SawPlan): string =>
+  grainCounts(plan)
+    .filter(({ boards }) => boards > 0)
+    .map(({ grain, boards, boardFeet }) => `${boards} ${grain} (${shown(Number(boardFeet.toFixed(1)))} bf)`)
+    .join(", ");
+
+/** "1 x 6 x 16", the grain after it where it is given. */
+export function pieceText({ piece }: SawnBoard, { diameter, distance }: UnitSystem, grain?: Grain): string {
   const size = [
     sizeIn(diameter.perOurs)(piece.thickness),
     sizeIn(diameter.perOurs)(piece.width),
@@ -77,7 +87,7 @@ export function pieceText(
   const { resawing } = piece;
   const kind = resawing && resawing.product === "siding" ? "bevel siding" : resawing?.product;
   const further = kind ? ` for ${piecesOf(piece)} ${kind}` : "";
-  return (withGrain ? `${size} ${grainOf(outline)}` : size) + further;
+  return (grain ? `${size} ${grain}` : size) + further;
 }
 
 const sizeIn = (perOurs: number) => (value: number) => shown(Number((value * perOurs).toFixed(3)));

@@ -28,7 +28,7 @@ export function layoutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
     .map((board, i) => ({
       points: corners(board.outline),
       piece: `${i + 1}: ${pieceText(board, units)}`,
-      grain: grainOf(board.outline),
+      grain: grainOf(board, lying),
     }));
   const gap = asError(new OutOfRange("A gap between two outlines."));
   return [...ends, ...boards].flatMap(({ points, piece, grain }, i) => [

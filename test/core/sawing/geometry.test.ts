@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { InvalidInput, OutOfRange } from "../../../src/core/basis/problem";
-import { inches } from "../../../src/core/basis/units";
+import { feet, inches } from "../../../src/core/basis/units";
 import { faceWidth, lengthOfFace, reachOfFace, slabDepth } from "../../../src/core/sawing/chord";
 import { diameterAt, requireSawLog, solidVolume } from "../../../src/core/sawing/sawLog";
 import { grainOf, ringAngle } from "../../../src/core/sawing/grain";
+import { grainCounts } from "../../../src/core/sawing/grainCounts";
+import type { SawPlan } from "../../../src/core/sawing/sawingPattern";
 import { outline } from "../../../src/core/sawing/outline";
 import { lying } from "../../../src/core/sawing/lyingLog";
 import { woodIn } from "../../../src/core/sawing/woodIn";
@@ -99,15 +101,42 @@ describe("geometry of a log", () => {
 });
 
 describe("grain of a board by where it lies", () => {
-  it("is quarter beside the pith, flat above it, and 45 degrees where it lies as far across as up", () => {
-    expect(ringAngle(outline(2, 8, -0.5, 0.5))).toBe(90);
-    expect(ringAngle(outline(-3, 3, 4, 5))).toBe(0);
-    expect(ringAngle(outline(2, 8, 4.5, 5.5))).toBeCloseTo(45, 9);
+  const round = { u: 0, v: 0, a: 8, b: 8 };
+
+  it("meets the rings at a right angle beside the pith, not at all above it, at 45 degrees as far across as up", () => {
+    expect(ringAngle(outline(2, 8, -0.5, 0.5), round)).toBe(90);
+    expect(ringAngle(outline(-3, 3, 4, 5), round)).toBe(0);
+    expect(ringAngle(outline(2, 8, 4.5, 5.5), round)).toBeCloseTo(45, 9);
     // Stood on edge, the wide face runs up: what was across counts as up.
-    expect(ringAngle(outline(4.5, 5.5, 2, 8))).toBeCloseTo(45, 9);
-    expect(grainOf(outline(1, 5, -0.5, 0.5))).toBe("quarter");
-    expect(grainOf(outline(-3, 3, 4, 5))).toBe("flat");
-    expect(grainOf(outline(2, 8, 4.5, 5.5))).toBe("rift");
-    expect(grainOf(outline(-2, 2, -0.5, 0.5))).toBe("flat");
+    expect(ringAngle(outline(4.5, 5.5, 2, 8), round)).toBeCloseTo(45, 9);
+  });
+
+  it("meets the rings of an oval log as the line that touches an ellipse through its middle does", () => {
+    const oval = { u: 0.5, v: -0.25, a: 9, b: 6 };
+    const board = outline(3, 8, 2, 3);
+    // The ellipse of the log's shape through the board's middle, a little farther along it to either side.
+    const [x, y] = [5.5 - oval.u, 2.5 - oval.v];
+    const size = Math.hypot(x / oval.a, y / oval.b);
+    const heightAt = (across: number) => oval.b * Math.sqrt(size ** 2 - (across / oval.a) ** 2);
+    const slope = (heightAt(x + 1e-5) - heightAt(x - 1e-5)) / 2e-5;
+    expect(ringAngle(board, oval)).toBeCloseTo((Math.atan(Math.abs(slope)) * 180) / Math.PI, 5);
+  });
+
+  it("has its name from 30 and from 60 degrees on, and is counted", () => {
+    const lies = lying(sawLog(20, 20, 8));
+    const size = { thickness: inches(1), width: inches(4), length: feet(8) };
+    const grain = (...[left, right, lower, upper]: [number, number, number, number]) => ({
+      piece: size,
+      outline: outline(left, right, lower, upper),
+    });
+    const boards = [grain(1, 5, -0.5, 0.5), grain(-2, 2, 4, 5), grain(3, 7, 4.5, 5.5), grain(-2, 2, -0.5, 0.5)];
+    expect(boards.map((one) => grainOf(one, lies))).toEqual(["quarter", "flat", "rift", "flat"]);
+    const flitch = { boards } as unknown as SawPlan["flitches"][number];
+    const bf = (4 * 8) / 12;
+    expect(grainCounts({ flitches: [flitch], lying: lies })).toEqual([
+      { grain: "quarter", boards: 1, boardFeet: bf },
+      { grain: "rift", boards: 1, boardFeet: bf },
+      { grain: "flat", boards: 2, boardFeet: 2 * bf },
+    ]);
   });
 });

@@ -1,10 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { OutOfRange } from "../../../src/core/basis/problem";
+import { inches } from "../../../src/core/basis/units";
 import type { BoardSize } from "../../../src/core/sawing/boardSize";
 import { around } from "../../../src/core/sawing/patterns/around";
 import { cant } from "../../../src/core/sawing/patterns/cant";
 import { quarter } from "../../../src/core/sawing/patterns/quarter";
+import type { SawLog } from "../../../src/core/sawing/sawLog";
 import type { SawingPattern } from "../../../src/core/sawing/sawingPattern";
 import { byEveryCant, byEveryHeart, byEveryPeel, type Cylinder } from "../../support/patternsByEnumeration";
 import { board, planned, sawLog } from "../../support/sawing";
@@ -33,9 +35,14 @@ const aCylinder = (smallest: number, thickest: number) =>
     }),
   );
 
-function worthBy(pattern: SawingPattern, { diameter, length, sizes, kerf }: Cylinder): number {
+function worthBy(
+  pattern: SawingPattern,
+  { diameter, length, sizes, kerf }: Cylinder,
+  across: Pick<SawLog, "smallEndAcross" | "largeEndAcross"> = {},
+): number {
+  const log = { ...sawLog(diameter, diameter, length), ...across };
   try {
-    return planned(sawLog(diameter, diameter, length), sizes, kerf, { pattern, shortBoards: false }).worth;
+    return planned(log, sizes, kerf, { pattern, shortBoards: false }).worth;
   } catch (problem) {
     if (problem instanceof OutOfRange) return 0;
     throw problem;
@@ -66,6 +73,18 @@ describe("a plan is worth as much as the best of an independent enumeration", ()
     fc.assert(
       fc.property(aCylinder(6, 14), (log) => {
         expect(worthBy(quarter, log)).toBeCloseTo(byEveryPeel(log, 1 / 32), 5);
+      }),
+      { numRuns: 600 },
+    );
+  }, 120_000);
+
+  it("of every order in which a quarter of an oval log can be peeled, whichever way it is laid", () => {
+    fc.assert(
+      fc.property(aCylinder(6, 12), fc.double({ min: 0, max: 3, noNaN: true }), fc.boolean(), (log, oval, isLevel) => {
+        const [level, up] = isLevel ? [log.diameter + oval, log.diameter] : [log.diameter, log.diameter + oval];
+        const ends = { smallEndAcross: inches(up), largeEndAcross: inches(up) };
+        const worth = worthBy(quarter, { ...log, diameter: level }, ends);
+        expect(worth).toBeCloseTo(byEveryPeel({ ...log, diameter: level }, 1 / 32, up), 5);
       }),
       { numRuns: 600 },
     );

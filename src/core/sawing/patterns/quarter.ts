@@ -1,6 +1,8 @@
 import { OutOfRange } from "../../basis/problem";
 import { shown } from "../../basis/require";
 import { told } from "../../basis/telling";
+import { thickestOf } from "../sawLog";
+import { widestFace } from "../widestCut";
 import { fitThroat } from "../bestStack";
 import { bestQuarter } from "../quarters/bestQuarter";
 import { quarters, splits } from "../quarters/quarterCuts";
@@ -39,16 +41,20 @@ export const quarter: SawingPattern = {
 
   plan(job) {
     const { log, lying, widestCut } = job;
-    if (!lying.isPlain) {
+    if ((log.sweep ?? 0) > 0) {
       throw new OutOfRange(
-        "Quarter sawing is planned for round, straight logs on split taper only. Give the smaller diameter of each end, " +
-          "less the sweep.",
+        "Quarter sawing splits the log along its pith, so it is planned for straight logs only. Leave out the sweep and " +
+          "take it off the diameters.",
       );
     }
-    if (log.largeEnd > widestCut) {
+    if (lying.taper.id === "full" && log.largeEnd > log.smallEnd) {
+      throw new OutOfRange("Quarter sawing splits the log along its pith, so it is planned on split taper only.");
+    }
+    const widest = widestFace(lying, "top");
+    if (widest > widestCut) {
       throw new OutOfRange(
         (telling) =>
-          `Quartering splits the log through its middle, ${told(telling, log.largeEnd, "in")} wide, and your widest ` +
+          `Quartering splits the log through its middle, ${told(telling, widest, "in")} wide, and your widest ` +
           `cut is ${told(telling, widestCut, "in")}.`,
       );
     }
@@ -58,7 +64,7 @@ export const quarter: SawingPattern = {
           "scale step to plan it.",
       );
     }
-    const step = stepFor(log.largeEnd / 2);
+    const step = stepFor(thickestOf(log) / 2);
     const groups = fitThroat(job.groups, job.throat);
     const peels = bestQuarter({ groups, bladeAboveBed: job.bladeAboveBed, step }, job);
     if (peels.length === 0) throw new OutOfRange("No board in your list fits a quarter of this log.");

@@ -1,10 +1,7 @@
 import { HAIR } from "../filling/hair";
 import type { Flitch } from "../flitches";
-import { sectionAt } from "../lyingLog";
 import type { Sawing } from "../sawnFlitch";
-
-/** Which of the two sawn faces of a quarter a flitch comes off: the one that runs across the end view, or the upright one. */
-export type SawnFace = "flat" | "upright";
+import { chordOf, halfDiameters, slantOf, type SawnFace } from "./quarterShape";
 
 /** From which place on towards the pith a flitch is the best there is. */
 export interface Stair {
@@ -36,10 +33,8 @@ export interface PlacesOfFaces {
  *     max(p + w, v A^2 / B^2 + w / 2) <= c
  *     c = A(l) sqrt(1 - m^2 / B(l)^2),   v = a + t / 2,   m = a + t - q t
  *
- *     A, B        half the diameters of the log half-way, along the face and square to it  [in]
- *     A(l), B(l)  the same at l, the length of the flitch, from the large end              [in]
- *
- * The rings of an oval log are taken as ellipses of its own shape; those of a round one are circles, A = B.
+ *     A(l), B(l)  half the diameters of the log at the far end of the flitch, along the face and square to it  [in]
+ *     A, B        the same half-way up the log, see slantOf                                                    [in]
  *
  * Sorted by where the other face may stand, so the best ones come first and the farthest last.
  */
@@ -49,22 +44,17 @@ export function stairsOff(
   numberOfFirst: number,
   { first, places, step }: PlacesOfFaces,
   bladeAboveBed: number,
-  { log, lying, kerf, wane }: Sawing,
+  { lying, kerf, wane }: Sawing,
 ): readonly Stairs[] {
-  const halves = (length: number) => {
-    const { a, b } = sectionAt(lying, length, "top");
-    return face === "flat" ? { along: a, square: b } : { along: b, square: a };
-  };
   const fromBest = [...group.keys()].sort((x, y) => {
     const [one, other] = [group[x] as Flitch, group[y] as Flitch];
     return other.worth - one.worth || one.boards.length - other.boards.length;
   });
   const lengths = [...new Set(group.map(({ length }) => length))];
-  const ends = lengths.map(halves);
+  const ends = lengths.map((length) => halfDiameters(lying, face, length));
   const endOf = group.map(({ length }) => lengths.indexOf(length));
-  const largeEnd = halves(0);
-  const middle = halves(log.length / 2);
-  const slant = (middle.along / middle.square) ** 2;
+  const largeEnd = halfDiameters(lying, face, 0);
+  const slant = slantOf(lying, face);
   const { thickness } = group[0] as Flitch;
   const placeOf = (reach: number) => Math.floor((reach - first) / step + HAIR);
   return places.map((row) => {
@@ -91,8 +81,3 @@ export function stairsOff(
 }
 
 const NONE: Stairs = [];
-
-/** How far from the pith a plane meets the bark; 0 where it misses the log. */
-function chordOf({ along, square }: { readonly along: number; readonly square: number }, plane: number): number {
-  return plane < square ? (along / square) * Math.sqrt(square ** 2 - plane ** 2) : 0;
-}

@@ -2,7 +2,8 @@ import { HAIR } from "../filling/hair";
 import type { Flitch } from "../flitches";
 import { isRound, thickestOf } from "../sawLog";
 import type { Sawing } from "../sawnFlitch";
-import { stairsOff, type SawnFace, type Stairs } from "./offSawnFace";
+import { stairsOff, type Stairs } from "./offSawnFace";
+import type { SawnFace } from "./quarterShape";
 
 export interface QuarterOrder {
   readonly groups: readonly (readonly Flitch[])[];
