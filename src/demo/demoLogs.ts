@@ -7,33 +7,35 @@ type Line = readonly [
   second: number | null,
   largeEnd: number,
   length: number,
+  sweep: number | null,
   deduction: number | null,
   use: "Sell" | "Saw",
   note: string | null,
 ];
 
 const lines: readonly Line[] = [
-  ["ro", 14, 15, 16, 16.4, null, "Sell", null],
-  ["ro", 12, null, 13.5, 12.5, null, "Saw", null],
-  ["wo", 15.6, 16.8, 18, 16.4, 5, "Sell", "small rot at the butt"],
-  ["yp", 18, null, 19.5, 14.4, null, "Saw", null],
-  ["sm", 11, null, 12.5, 10.4, null, "Saw", null],
-  ["bc", 13.2, null, 14.5, 12.4, 10, "Saw", "sweep"],
-  ["hi", 10, null, 11, 8.5, null, "Saw", null],
-  ["yp", 17, 17.8, 19, 16.5, null, "Saw", null],
-  ["wo", 15, null, 16.5, 12.4, 15, "Saw", "seam along one side"],
-  ["sm", 12, null, 14, 16.4, null, "Sell", null],
+  ["ro", 14, 15, 16, 16.4, null, null, "Sell", null],
+  ["ro", 12, null, 13.5, 12.5, null, null, "Saw", null],
+  ["wo", 15.6, 16.8, 18, 16.4, null, 5, "Sell", "small rot at the butt"],
+  ["yp", 18, null, 19.5, 14.4, null, null, "Saw", null],
+  ["sm", 11, null, 12.5, 10.4, null, null, "Saw", null],
+  ["bc", 13.2, null, 14.5, 12.4, 1.5, 10, "Saw", "sweep"],
+  ["hi", 10, null, 11, 8.5, null, null, "Saw", null],
+  ["yp", 17, 17.8, 19, 16.5, null, null, "Saw", null],
+  ["wo", 15, null, 16.5, 12.4, null, 15, "Saw", "seam along one side"],
+  ["sm", 12, null, 14, 16.4, null, null, "Sell", null],
 ];
 
 /** Ten invented logs, 10 to 18 in at the small end and 8 to 16 ft long with some trim. */
 export const demoLogs: readonly TableRow[] = lines.map(
-  ([species, smallEnd, second, largeEnd, length, deduction, use, note], i) => ({
+  ([species, smallEnd, second, largeEnd, length, sweep, deduction, use, note], i) => ({
     [log.log]: i + 1,
     [log.species]: species,
     [log.smallEnd]: smallEnd,
     [log.second]: second,
     [log.largeEnd]: largeEnd,
     [log.length]: length,
+    [log.sweep]: sweep,
     [log.deduction]: deduction,
     [log.use]: use,
     [log.note]: note,

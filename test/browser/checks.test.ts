@@ -25,7 +25,7 @@ async function makeMistakes(): Promise<void> {
   await set(25, "Distance ft", 75);
   await set(30, "Logs 16 ft", 40);
   await put(page, "Boards!D10", [[46_117]]);
-  await put(page, "Logs!G11", [[0.15]]);
+  await put(page, "Logs!H11", [[0.15]]);
 }
 
 /** Gives point 6 the trees of point 8, which has as many at the least. */

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { demoContent } from "../../src/demo/demoWorkbook";
 import { sawYield } from "../../src/functions/sawing";
-import { board, mill } from "../../src/workbook/tables";
+import { board, log, mill } from "../../src/workbook/tables";
 import { openPage, type OpenPage } from "./support/page";
 import { put, read } from "./support/sheet";
 
@@ -18,6 +18,9 @@ describe("the sheet Mill, on the page", () => {
     await opened.close();
   });
 
+  const limits = demoContent.mill.map((row) => [row[mill.limit], row[mill.value] ?? ""]);
+  const { kerf, realized } = demoContent.settings;
+
   /** The demo's log 1, 14 and 15 in at the small end, 16 in at the large end, 16 ft; its boards of 1 in at a thickness of their own. */
   const plannedFor = (thickness: number) => {
     const boards = demoContent.boards.map((row) => [
@@ -25,8 +28,6 @@ describe("the sheet Mill, on the page", () => {
       row[board.width],
       row[board.price],
     ]);
-    const limits = demoContent.mill.map((row) => [row[mill.limit], row[mill.value] ?? ""]);
-    const kerf = demoContent.settings.kerf;
     return sawYield([[14], [15]], [[16]], [[16]], boards, kerf, "Live" as never, limits)[1];
   };
   const expectPlannedFor = async (thickness: number) => {
@@ -46,15 +47,52 @@ describe("the sheet Mill, on the page", () => {
     await put(page, INCH_BOARDS, five(0.8125));
     await put(page, "Mill!B5:B7", [[5], [0.125], [0.0625]]);
     await expectPlannedFor(0.9375 / 0.95 + 0.0625);
-    const before = (await read(page, "Logs!N11"))[0]?.[0];
+    const before = (await read(page, "Logs!O11"))[0]?.[0];
 
     await put(page, "Mill!B5:B6", [[8], [0.1875]]);
     await expectPlannedFor(1 / 0.92 + 0.0625);
-    expect((await read(page, "Logs!N11"))[0]?.[0]).not.toBe(before);
+    expect((await read(page, "Logs!O11"))[0]?.[0]).not.toBe(before);
 
     await put(page, INCH_BOARDS, five(""));
     await expectPlannedFor(1);
     opened.expectQuiet();
+  });
+
+  // The sheet's own cells hand over both readings, a blank one where there is none, and the sweep.
+  it("gives every log on the sheet Logs the board feet of its own plan, round, oval or bent", async () => {
+    const boards = demoContent.boards.map((row) => [row[board.sawn], row[board.width], row[board.price]]);
+    const lumber = await read(opened.page, "Logs!O10:O19");
+    const lengths = await read(opened.page, "Logs!L10:L19");
+    const kinds = new Set<string>();
+    demoContent.logs.forEach((row, i) => {
+      const [small, second, large, sweep] = [log.smallEnd, log.second, log.largeEnd, log.sweep].map(
+        (heading) => (row[heading] as number | null) ?? undefined,
+      );
+      kinds.add(sweep ? "bent" : second ? "oval" : "round");
+      const ends = [[small], ...(second === undefined ? [] : [[second]])];
+      const length = [[lengths[i]?.[0]]];
+      const [, plan] = sawYield(
+        ends,
+        [[large]],
+        length,
+        boards,
+        kerf,
+        "Live" as never,
+        limits,
+        sweep ?? 0,
+      ) as number[][];
+      expect(lumber[i]?.[0], `log ${i + 1}`).toBeCloseTo(((plan?.[1] ?? NaN) * realized) / 100, 8);
+    });
+    expect(kinds).toEqual(new Set(["round", "oval", "bent"]));
+  });
+
+  it("takes the sweep of the picked log along to the sheet Sawing", async () => {
+    const { page } = opened;
+    await put(page, "Sawing!B5", [[6]]);
+    expect((await read(page, "Sawing!B11"))[0]?.[0]).toBe(1.5);
+    expect(String((await read(page, "Sawing!B21"))[0]?.[0])).toMatch(/belly/);
+    await put(page, "Sawing!B5", [[1]]);
+    expect((await read(page, "Sawing!B11"))[0]?.[0]).toBe("");
   });
 
   it("says in the cell what is wrong with an allowance", async () => {

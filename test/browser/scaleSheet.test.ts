@@ -34,8 +34,8 @@ describe("the scale sheet and the boards, on the page", () => {
 
   // Doyle by hand: 100 for 14 in by 16 ft; log 3 is the mean of 15.6 and 16.8 in, 16.2, so 16 in: 144, less 5 percent 137.
   it("scale the demo's logs by the buyer's rule, after his rounding and trim", async () => {
-    expect((await read(opened.page, "Logs!J10:M10"))[0]).toEqual([14, 16, 100, 100]);
-    expect((await read(opened.page, "Logs!J12:M12"))[0]).toEqual([16, 16, 144, 137]);
+    expect((await read(opened.page, "Logs!K10:N10"))[0]).toEqual([14, 16, 100, 100]);
+    expect((await read(opened.page, "Logs!K12:N12"))[0]).toEqual([16, 16, 144, 137]);
     expect(await cell("Logs!A2")).toBe("10 logs, 871 bf net by Doyle");
   });
 
@@ -43,11 +43,11 @@ describe("the scale sheet and the boards, on the page", () => {
     const { page } = opened;
     await put(page, "Logs!C10", [[14.9]]);
     await put(page, "Logs!D10", [[""]]);
-    expect(await cell("Logs!M10")).toBe(121); // 15 in
+    expect(await cell("Logs!N10")).toBe(121); // 15 in
     await put(page, "Logs!D5", [["Always down"]]);
-    expect(await cell("Logs!M10")).toBe(100);
+    expect(await cell("Logs!N10")).toBe(100);
     await put(page, "Logs!C5", [["International 1/4"]]);
-    expect(await cell("Logs!M10")).toBe(135); // as the printed table has 14 in by 16 ft
+    expect(await cell("Logs!N10")).toBe(135); // as the printed table has 14 in by 16 ft
     await put(page, "Logs!C5:D5", [["Doyle", "Half down"]]);
     await put(page, "Logs!C10:D10", [[14, 15]]);
     expect(await cell("Logs!A2")).toBe("10 logs, 871 bf net by Doyle");
@@ -68,8 +68,8 @@ describe("the scale sheet and the boards, on the page", () => {
     ];
     for (const practice of practices) {
       await put(page, "Logs!C5:F5", [practice]);
-      const sum = sumOf(await read(page, "Logs!M10:M19"));
-      const summary = await read(page, "Logs!T6:X14");
+      const sum = sumOf(await read(page, "Logs!N10:N19"));
+      const summary = await read(page, "Logs!U6:Y14");
       expect(summary.find(([species]) => species === "All species")?.[3], practice.join()).toBeCloseTo(sum, 6);
       const [heads, ...rows] = await read(page, "Rules!B41:O51");
       const column = heads?.indexOf(`${practice[0]} bf`) ?? -1;
@@ -90,11 +90,11 @@ describe("the scale sheet and the boards, on the page", () => {
     ]);
     await put(page, "Logs!C5", [["Buyer's card"]]);
     expect(await cell("Card!A2")).toMatch(/12 figures.*The sheet Logs scales by this card/);
-    expect(await cell("Logs!M10")).toBe(100); // 14 in by 16 ft
-    expect(await cell("Logs!M12")).toBe(95); // 16 in lies half way to 18, so the lower row: 100, less 5 percent
-    const sum = sumOf(await read(page, "Logs!M10:M19"));
+    expect(await cell("Logs!N10")).toBe(100); // 14 in by 16 ft
+    expect(await cell("Logs!N12")).toBe(95); // 16 in lies half way to 18, so the lower row: 100, less 5 percent
+    const sum = sumOf(await read(page, "Logs!N10:N19"));
     expect(await cell("Logs!A2")).toBe(`10 logs, ${sum} bf net by Buyer's card`);
-    const summary = await read(page, "Logs!T6:X14");
+    const summary = await read(page, "Logs!U6:Y14");
     expect(summary.find(([species]) => species === "All species")?.[3]).toBe(sum);
     expect(await errors()).toEqual([]);
     expect((await read(page, "Working!A7:A9")).flat().join()).toContain("card at");
@@ -118,7 +118,7 @@ describe("the scale sheet and the boards, on the page", () => {
       const steps = (await read(page, "Working!A7:D60")).filter(([step]) => step !== "" && step !== null);
       return steps.at(-1);
     };
-    expect((await last())?.[2]).toBe(await cell("Logs!M10"));
+    expect((await last())?.[2]).toBe(await cell("Logs!N10"));
     await put(page, "Working!B4", [["LOGCUBIC"]]);
     expect((await last())?.[3]).toBe("ft3");
     await put(page, "Working!B4", [["BOARDFEET"]]);
@@ -134,9 +134,9 @@ describe("the scale sheet and the boards, on the page", () => {
 
   it("ask about 0.15 typed for 15 percent, and about a thickness that became a date", async () => {
     const { page } = opened;
-    await put(page, "Logs!G10", [[0.15]]);
-    expect(await cell("Logs!R10")).toBe("A deduction under 1 percent: type 15 for 15 percent.");
-    await put(page, "Logs!G10", [[""]]);
+    await put(page, "Logs!H10", [[0.15]]);
+    expect(await cell("Logs!S10")).toBe("A deduction under 1 percent: type 15 for 15 percent.");
+    await put(page, "Logs!H10", [[""]]);
     await put(page, "Boards!D9", [[46_117]]);
     expect(await cell("Boards!K9")).toBe("This looks like a date or a slip: type 1.25, not 5/4.");
     await put(page, "Boards!D9", [[1]]);

@@ -11,7 +11,7 @@ afterEach(async () => {
   await opened.close();
 });
 
-const SHOWN = ["Stand!A1:F30", "Stand!H7:L24", "Compare!A1:F50", "Logs!A1:R20", "Rules!A1:J20", "Start!A1:C34"];
+const SHOWN = ["Stand!A1:F30", "Stand!H7:L24", "Compare!A1:F50", "Logs!A1:S20", "Rules!A1:J20", "Start!A1:C34"];
 
 const everything = (): Promise<unknown[]> =>
   opened.page.evaluate(async (addresses) => {

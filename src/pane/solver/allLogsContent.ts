@@ -3,12 +3,13 @@ import type { AllLogsContent } from "../../workbook/sheets/allLogs";
 import type { Job } from "../job/job";
 import { yieldFinding } from "../charts/yieldChart";
 import { allLogsFigures, isPlanned } from "./allLogsFigures";
-import type { AllLogsJob, AllLogsResult } from "./jobs";
+import type { AllLogsJob } from "./jobs";
+import type { AllLogsResult } from "./results";
 import type { Solved } from "./solving";
 
 /** What the sheet All logs holds of an answer. */
 export function allLogsContent({ job, result, stopped }: Solved, cruise: Job): AllLogsContent {
-  const { kerf, logs: asked, sizes } = job as AllLogsJob;
+  const { kerf, logs: asked, sizes, inputs } = job as AllLogsJob;
   const { logs, pattern, left } = result as AllLogsResult;
   const figures = allLogsFigures(result as AllLogsResult, cruise);
   return {
@@ -16,7 +17,7 @@ export function allLogsContent({ job, result, stopped }: Solved, cruise: Job): A
       `Values, not formulas: worked out in the pane from ${asked.length} logs and ${sizes.length} board sizes, ` +
       `${pattern.toLowerCase()} sawing, kerf ${kerf} in, version of ${RELEASED.date}.${stopped ? ` Stopped, ${left} logs left.` : ""}`,
     finding: yieldFinding(figures),
-    inputs: { kerf, logLengths: asked.reduce((sum, { length }) => sum + length, 0) },
+    inputs: { kerf, ...inputs },
     parts: [
       ["Boards", figures.boards, null],
       ["Sawdust, as wood", figures.sawdust, null],

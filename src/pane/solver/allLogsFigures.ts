@@ -2,7 +2,7 @@ import { overrun } from "../../core/log/overrun";
 import { boardFeet } from "../../core/basis/units";
 import type { Job } from "../job/job";
 import { totalsByRule } from "../logs/scaleFigures";
-import type { AllLogsResult, LogSawn } from "./jobs";
+import type { AllLogsResult, LogSawn } from "./results";
 
 export interface RuleOverrun {
   readonly title: string;

@@ -2,7 +2,8 @@ import { RELEASED } from "../../core/reference/release";
 import type { CutPlanContent } from "../../workbook/sheets/cutPlan";
 import { figure } from "../figures";
 import { answerOf, gapOf, moreIn, saidNamed } from "./sayCutList";
-import type { CutListJob, CutListResult, TreesResult } from "./jobs";
+import type { CutListJob } from "./jobs";
+import type { CutListResult, TreesResult } from "./results";
 import type { SolverOrders } from "./readOrders";
 import type { Solved } from "./solving";
 

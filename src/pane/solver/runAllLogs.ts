@@ -8,7 +8,8 @@ import { COMMON_SHINGLE, productOf } from "../../core/sawing/resawn";
 import { solidVolume } from "../../core/sawing/sawLog";
 import { sawPlan } from "../../core/sawing/sawPlan";
 import { sawYield } from "../../core/sawing/sawYield";
-import type { AllLogsJob, AllLogsResult, JobProgress, LogSawn, LogToSaw, SizeWanted } from "./jobs";
+import type { AllLogsJob, LogToSaw, SizeWanted } from "./jobs";
+import type { AllLogsResult, JobProgress, LogSawn } from "./results";
 import { sawLogOf } from "./runCutList";
 
 /** Plans the sawing of one log after another. */

@@ -5,16 +5,18 @@ import { chooseLogs } from "../../core/sawing/wanted/chooseLogs";
 import type { NewLinearProgram } from "../../core/sawing/wanted/linearProgram";
 import { logSource, type PieceSawing } from "../../core/sawing/wanted/logSource";
 import { moreLogs, type MoreLogsFor } from "../../core/sawing/wanted/moreLogs";
-import type { CutListJob, CutListResult, JobProgress, LogToSaw, MoreLogsTold, Named, PieceWanted } from "./jobs";
+import type { CutListJob, LogToSaw, PieceWanted } from "./jobs";
+import type { CutListResult, JobProgress, MoreLogsTold, Named } from "./results";
 
 /** Taper of logs that are thought of, where the yard has none to go by; a choice of ours, 2 in on 16 ft. [in per ft] */
 const USUAL_TAPER = 0.125;
 
 /** An end with two readings is oval, and the other end as oval as it, as the sheets have it. */
-export const sawLogOf = ({ smallEnd, second, largeEnd, length }: LogToSaw): SawLog => ({
+export const sawLogOf = ({ smallEnd, second, largeEnd, length, sweep }: LogToSaw): SawLog => ({
   smallEnd: inches(smallEnd),
   largeEnd: inches(largeEnd),
   length: feet(length),
+  ...(sweep !== undefined && { sweep: inches(sweep) }),
   ...(second !== undefined && {
     smallEndAcross: inches(second),
     largeEndAcross: inches((largeEnd * second) / smallEnd),
@@ -76,7 +78,7 @@ export function* runCutList(job: CutListJob, newProgram: NewLinearProgram): Gene
 function alike(logs: readonly LogToSaw[]): readonly (readonly LogToSaw[])[] {
   const groups = new Map<string, LogToSaw[]>();
   for (const log of logs) {
-    const key = `${log.smallEnd} ${log.second ?? ""} ${log.largeEnd} ${log.length}`;
+    const key = `${log.smallEnd} ${log.second ?? ""} ${log.largeEnd} ${log.length} ${log.sweep ?? ""}`;
     groups.set(key, [...(groups.get(key) ?? []), log]);
   }
   return [...groups.values()];

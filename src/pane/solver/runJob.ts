@@ -1,5 +1,6 @@
 import type { NewLinearProgram } from "../../core/sawing/wanted/linearProgram";
-import type { JobProgress, SolverJob, SolverResult } from "./jobs";
+import type { SolverJob } from "./jobs";
+import type { JobProgress, SolverResult } from "./results";
 import { runAllLogs } from "./runAllLogs";
 import { runCutList } from "./runCutList";
 import { runTrees } from "./runTrees";

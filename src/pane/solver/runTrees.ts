@@ -1,7 +1,8 @@
 import { acres, percent } from "../../core/basis/units";
 import type { NewLinearProgram } from "../../core/sawing/wanted/linearProgram";
 import { treesForCutList } from "../../core/value/treesForCutList";
-import type { JobProgress, TreesJob, TreesResult } from "./jobs";
+import type { TreesJob } from "./jobs";
+import type { JobProgress, TreesResult } from "./results";
 import { pieceSawing } from "./runCutList";
 import { sampleOf } from "./sampleOf";
 

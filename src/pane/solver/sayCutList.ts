@@ -1,5 +1,5 @@
 import { figure, short } from "../figures";
-import type { CutListResult, MoreLogsTold, Named } from "./jobs";
+import type { CutListResult, MoreLogsTold, Named } from "./results";
 
 /** "4 of Post, 12 of Rafter". */
 export const saidNamed = (pieces: readonly Named[]): string =>

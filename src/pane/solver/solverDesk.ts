@@ -1,6 +1,7 @@
 import type { PaneState } from "../paneState";
 import type { Store } from "../store";
-import type { SolverJob, SolverResult } from "./jobs";
+import type { SolverJob } from "./jobs";
+import type { SolverResult } from "./results";
 import type { WorkerMessage } from "./workerMessages";
 
 export interface SolverDesk {

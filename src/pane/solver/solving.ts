@@ -1,4 +1,5 @@
-import type { SolverJob, SolverResult } from "./jobs";
+import type { SolverJob } from "./jobs";
+import type { SolverResult } from "./results";
 
 type Kind = SolverJob["kind"];
 

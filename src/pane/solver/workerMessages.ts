@@ -1,4 +1,4 @@
-import type { JobProgress, SolverResult } from "./jobs";
+import type { JobProgress, SolverResult } from "./results";
 
 /** What the worker tells the pane. */
 export type WorkerMessage =

@@ -13,7 +13,7 @@ import type { Job } from "../job/job";
 import type { Pane } from "../pane";
 import { allLogsContent } from "../solver/allLogsContent";
 import { allLogsFigures, isPlanned } from "../solver/allLogsFigures";
-import type { AllLogsResult } from "../solver/jobs";
+import type { AllLogsResult } from "../solver/results";
 import type { SolverOrders } from "../solver/readOrders";
 import type { Solved } from "../solver/solving";
 import { cautionOn } from "./cautionOn";
@@ -37,7 +37,7 @@ export function allLogsView(pane: Pane) {
         ? message({ kind: "note", text: order })
         : html`<p class="hint">
             ${figure(order.logs.length)} logs with both ends and a length, ${order.pattern.toLowerCase()} sawing, kerf
-            ${order.kerf} in; the boards are those of the sheet Mill.
+            ${order.kerf} in; the boards are those of the sheet Mill.${leftOut(orders)}
           </p>`
     }
     <div class="actions">
@@ -57,6 +57,11 @@ export function allLogsView(pane: Pane) {
     ${cautionOn(pane, "Ungraded lumber")}
   `;
 }
+
+const leftOut = ({ logsLeftOut }: SolverOrders) =>
+  logsLeftOut === 0
+    ? ""
+    : ` Left out: ${figure(logsLeftOut)} more, whose column Check on the sheet Logs says what is lacking.`;
 
 function stop(pane: Pane): void {
   pane.solver.stop();
@@ -100,8 +105,8 @@ function answer(pane: Pane, job: Job, orders: SolverOrders): TemplateResult | ty
     }
     ${figures.planned > 0 ? legend() : nothing}
     <p class="hint">
-      Boards are the best plan of straight, sound logs; crook, rot and mishap take from it. Overrun is reckoned from
-      these plans and these logs, never from a table. The dashed line is the boards.
+      Boards are the best plan of sound logs, bent as the sheet Logs has them; crook, rot and mishap take from it.
+      Overrun is reckoned from these plans and these logs, never from a table. The dashed line is the boards.
     </p>
     ${logTable(result)}
     <div class="actions">

@@ -10,7 +10,7 @@ import { section } from "../components/section";
 import { waiting } from "../components/waiting";
 import { figure } from "../figures";
 import type { Pane } from "../pane";
-import type { CutListResult } from "../solver/jobs";
+import type { CutListResult } from "../solver/results";
 import { cutPlanContent } from "../solver/cutPlanContent";
 import type { SolverOrders } from "../solver/readOrders";
 import { answerOf, gapOf, moreIn, saidNamed } from "../solver/sayCutList";
@@ -32,7 +32,7 @@ export function cutListView(pane: Pane) {
   const running = solving?.kind === "cutList" || solving?.kind === "trees" ? solving : undefined;
   return html`
     <p class="answer">${listIn(orders)}</p>
-    ${lacking(orders.cutList)}
+    ${lacking(orders.cutList)} ${unread(orders)}
     <div class="actions">
       ${starter(pane, "Find the logs", orders.cutList, "main")}
       ${starter(pane, "How many trees?", orders.trees, "plain")} ${go(pane, "Go to Cut list")}
@@ -51,6 +51,14 @@ const listIn = ({ list: { lines, pieces, boardFeet, spares } }: SolverOrders) =>
 
 const lacking = (order: SolverOrders["cutList"]) =>
   typeof order === "string" ? message({ kind: "note", text: order }) : nothing;
+
+const unread = ({ list: { unread: lines } }: SolverOrders) =>
+  lines === 0
+    ? nothing
+    : message({
+        kind: "warning",
+        text: `${figure(lines)} ${lines === 1 ? "line is" : "lines are"} left out: the column Check on the sheet Cut list says why.`,
+      });
 
 function starter(pane: Pane, label: string, order: SolverOrders["cutList" | "trees"], kind: "main" | "plain") {
   return actionButton({

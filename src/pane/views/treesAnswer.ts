@@ -5,7 +5,7 @@ import { message } from "../components/message";
 import { section } from "../components/section";
 import { figure, roundedTo, withMargin } from "../figures";
 import type { Pane } from "../pane";
-import type { TreesResult } from "../solver/jobs";
+import type { TreesResult } from "../solver/results";
 import { staleNote } from "./staleNote";
 
 /** How many standing trees the list takes, with the margin and the sizes. */

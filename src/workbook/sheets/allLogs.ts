@@ -1,7 +1,7 @@
 import { column } from "../formula";
 import { formats } from "../formats";
 import type { CellValue, SheetPlan } from "../plan";
-import { LOGS, log, named } from "../tables";
+import { board, BOARD_SIZES, LOGS, log, named } from "../tables";
 import { cautionLine, down, sheetPlan } from "./sheetParts";
 import { valueBlocks, type ValueColumn } from "./valueBlocks";
 
@@ -12,7 +12,7 @@ export interface AllLogsContent {
   readonly stamp: string;
   readonly finding: string;
   /** Inputs then, to be held against those of now. */
-  readonly inputs: { readonly kerf: number; readonly logLengths: number };
+  readonly inputs: { readonly kerf: number; readonly logs: number; readonly boards: number };
   /** What becomes of the wood, then the rules: name, board feet, overrun. */
   readonly parts: readonly (readonly CellValue[])[];
   readonly logs: readonly (readonly CellValue[])[];
@@ -58,8 +58,19 @@ export function allLogsSheet({ stamp, finding, inputs, parts, logs }: AllLogsCon
   });
 }
 
-function outOfDate({ kerf, logLengths }: AllLogsContent["inputs"]): string {
-  const measured = [log.smallEnd, log.largeEnd, log.scalingLength].map((heading) => column(LOGS, heading));
-  const lengths = `SUMPRODUCT((${measured[0]}<>"")*(${measured[1]}<>""),${measured[2]})`;
-  return `=IFERROR(IF(AND(${named.kerf}=${kerf},ABS(${lengths}-${logLengths})<0.001),"","Check: the logs or the kerf have changed since. Plan all logs again in the pane."),"")`;
+/** Columns of the logs and of the boards that a plan hangs on. */
+export const ALL_LOGS_INPUTS = {
+  logs: [log.smallEnd, log.second, log.largeEnd, log.length, log.sweep],
+  boards: [board.finished, board.sawn, board.width, board.length, board.each, board.price],
+} as const;
+
+function outOfDate({ kerf, logs, boards }: AllLogsContent["inputs"]): string {
+  const sum = (table: string, headings: readonly string[]) =>
+    `SUM(${headings.map((heading) => column(table, heading)).join(",")})`;
+  const same = [
+    `${named.kerf}=${kerf}`,
+    `ABS(${sum(LOGS, ALL_LOGS_INPUTS.logs)}-${logs})<0.001`,
+    `ABS(${sum(BOARD_SIZES, ALL_LOGS_INPUTS.boards)}-${boards})<0.001`,
+  ];
+  return `=IFERROR(IF(AND(${same.join(",")}),"","Check: the logs, the boards or the kerf have changed since. Plan all logs again in the pane."),"")`;
 }

@@ -54,6 +54,12 @@ export const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
     format: formats.hundredth,
     rule: asked(4, 60, "Feet from end to end, trim too, from 4 to 60."),
   },
+  {
+    heading: log.sweep,
+    width: 12,
+    format: formats.tenth,
+    rule: asked(0, 20, "Inches out of the straight line between the ends; blank for a straight log."),
+  },
   { heading: log.deduction, width: 16, format: formats.whole, rule: asked(0, 100, "Percent, 15 for 15 percent.") },
   {
     heading: log.use,
@@ -88,7 +94,7 @@ export const logColumns = (content: WorkbookContent): readonly ColumnPlan[] => [
       named.kerf,
       named.pattern,
       millList,
-      "0",
+      here(log.sweep),
       named.taper,
       named.units,
     )},2,2)*${named.realized}/100)`,

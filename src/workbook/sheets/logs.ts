@@ -16,7 +16,7 @@ export { LOGS_SHEET };
 /** First cell of the conventions: over the columns of measures, which are wide enough for them. */
 const CONVENTIONS_AT = "C4";
 /** Beside the table, so that both can grow. */
-const SUMMARY_AT = "T6";
+const SUMMARY_AT = "U6";
 const SUMMARY_COLUMNS = 5;
 
 /** The scale sheet: felled logs, scaled by the buyer's rule and conventions, which stay in sight above them. */
@@ -41,7 +41,7 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
       ...conventions.map(({ value, format }, i) => down(cell(i), "Input", [value], format)),
       down("A6", "Note", [
         "Ask the buyer how he scales: another rule or rounding can change the figure by a fifth. One rule for the whole sheet; the sheet Rules shows the others, and his own printed table goes on the sheet Card.",
-        "A second reading is taken at right angles. Length is from end to end. Type 15 for 15 percent. Lumber bf is the best plan, times Realized lumber on Setup.",
+        "A second reading is taken at right angles. Length is from end to end; sweep is how far the log bends out of the straight line between its ends. Type 15 for 15 percent. Lumber bf is the best plan, times Realized lumber on Setup.",
       ]),
       heading(beside(SUMMARY_AT, -1, 0), "By species", SUMMARY_COLUMNS),
       down(beside(SUMMARY_AT, -4, 0), "Note", [cautionLine("Log weight")]),

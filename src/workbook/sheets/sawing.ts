@@ -9,7 +9,7 @@ import { LAST_ROW } from "../zones";
 import { boardCells, boardSizeColumns } from "./boardSizeColumns";
 import { logNumbers } from "./logCells";
 import { boardList, millList } from "./mill";
-import { cautionLine, asked, down, heading, sheetPlan, title } from "./sheetParts";
+import { cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const SAWING = "Sawing";
 const PICKED = "$B$5";
@@ -17,6 +17,9 @@ const PICKED = "$B$5";
 const CUTS_AT = 20;
 /** Rows that are printed: as many as two pages hold, and more cuts than a log takes. */
 const LAST_PRINTED = 82;
+
+/** What the sheet Logs has of the picked log. */
+const ofLog = (heading: string) => ({ formula: `=${lookedUp(LOGS, heading, log.log, PICKED)}` });
 
 /** The cut list of one picked log, what it gets out of the log, and what another kerf or product would. */
 export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
@@ -43,19 +46,14 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
         "Large end",
         "Length",
         "Pattern",
-        "Sweep of this log",
+        "Sweep",
         "Taper",
       ]),
       down("B5", "Input", [logs[0]?.[log.log] ?? null]),
-      down(
-        "B6",
-        "Linked",
-        [log.smallEnd, log.second, log.largeEnd, log.scalingLength].map((heading) => ({
-          formula: `=${lookedUp(LOGS, heading, log.log, PICKED)}`,
-        })),
-        formats.tenth,
-      ),
-      down("B10", "Input", [sawingPatterns[0]?.title ?? "", null, splitTaper.title]),
+      down("B6", "Linked", [log.smallEnd, log.second, log.largeEnd, log.scalingLength].map(ofLog), formats.tenth),
+      down("B10", "Input", [sawingPatterns[0]?.title ?? ""]),
+      down("B11", "Linked", [ofLog(log.sweep)], formats.tenth),
+      down("B12", "Input", [splitTaper.title]),
       down("C5", "Unit", [
         "number on the sheet Logs",
         "in",
@@ -63,7 +61,7 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
         "in",
         "ft, trim left out",
         "",
-        "in; blank for a straight log",
+        "in, as on the sheet Logs; blank for a straight log",
         "Split: along the pith; Full: along the bark",
       ]),
       down("A13", "Note", ["The boards you want, your mill and the grades you expect stand on the sheet Mill."]),
@@ -104,7 +102,6 @@ const entryRules: readonly EntryRulePlan[] = [
       message: "How the log is opened.",
     },
   },
-  { at: "B11", rule: asked(0, 20, "Inches out of the straight line between the ends.") },
   {
     at: "B12",
     rule: {

@@ -11,6 +11,8 @@ export const log = {
   second: "Second reading in",
   largeEnd: "Large end in",
   length: "Length ft",
+  /** Out of the straight line between the ends; blank for a straight log. */
+  sweep: "Sweep in",
   deduction: "Deduction pct",
   use: "Use",
   note: "Note",

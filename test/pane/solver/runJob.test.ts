@@ -5,13 +5,13 @@ import { sawYield, SawingPatternName, SawingTaper } from "../../../src/functions
 import { readJob } from "../../../src/pane/job/readJob";
 import { allLogsFigures } from "../../../src/pane/solver/allLogsFigures";
 import { cutPlanContent } from "../../../src/pane/solver/cutPlanContent";
-import type { AllLogsResult, CutListResult } from "../../../src/pane/solver/jobs";
+import type { AllLogsResult, CutListResult } from "../../../src/pane/solver/results";
 import { readOrders, type SolverOrders } from "../../../src/pane/solver/readOrders";
 import { runJob } from "../../../src/pane/solver/runJob";
 import { answerOf, gapOf, moreIn } from "../../../src/pane/solver/sayCutList";
 import { cutPlanSheet } from "../../../src/workbook/sheets/cutPlan";
 import type { TableRow } from "../../../src/workbook/plan";
-import { board, BOARD_SIZES, log, LOGS, plot, PLOTS } from "../../../src/workbook/tables";
+import { board, BOARD_SIZES, CUT_LIST, log, LOGS, plot, PLOTS, wanted } from "../../../src/workbook/tables";
 import { cruiseCalculation } from "../../support/cruiseCalculation";
 import { finished, newProgram } from "../../support/cutLists";
 import { memoryHost } from "../../support/memoryHost";
@@ -124,6 +124,31 @@ describe("the planner's jobs", () => {
     );
     expect(planned).toMatchObject({ second: 17, pieces: asTheSheet?.[0], boardFeet: asTheSheet?.[1] });
     expect((planned as { value?: number }).value).toBeCloseTo(asTheSheet?.[2] as number, 6);
+  });
+
+  it("give a bent log fewer boards, as the sheets do, and a cut list less of it", async () => {
+    const { orders } = await demo();
+    if (typeof orders.allLogs === "string" || typeof orders.cutList === "string") throw new Error();
+    const bent = orders.allLogs.logs.find(({ name }) => name === "6");
+    expect(bent?.sweep).toBe(1.5);
+    expect(orders.cutList.logs.find(({ name }) => name === "6")).toEqual(bent);
+    const straight = { ...bent, sweep: 0 } as typeof bent & object;
+    const result = (await run({ ...orders.allLogs, logs: [bent as typeof straight, straight] })) as AllLogsResult;
+    const [less = 0, more = 0] = result.logs.map((one) => ("boardFeet" in one ? one.boardFeet : 0));
+    expect(less).toBeGreaterThan(0);
+    expect(more).toBeGreaterThan(less);
+  });
+
+  it("tell what they leave out: lines of the list and logs that lack a measure, and boards that stop them", async () => {
+    const { host, job } = await demo();
+    await host.appendRows(CUT_LIST, [{ [wanted.piece]: "Shelf", [wanted.thickness]: 1 }, {}]);
+    await host.appendRows(LOGS, [{ [log.log]: 11, [log.smallEnd]: 12, [log.length]: 10 }, {}]);
+    const orders = (await readOrders(host, job)) as SolverOrders;
+    expect([orders.list.unread, orders.logsLeftOut]).toEqual([1, 1]);
+    await host.appendRows(BOARD_SIZES, [{ [board.sawn]: 1 }]);
+    expect(((await readOrders(host, job)) as SolverOrders).allLogs).toMatch(
+      /^Line 16 of the boards on the sheet Mill has no width that can be read/,
+    );
   });
 
   it("say why a log has no plan", async () => {
