@@ -17,6 +17,7 @@ import { emptyPaste, type PasteState } from "./paste/pasteState";
 import { firstLayout, type LayoutState } from "./points/layoutState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
 import { firstCsv, type CsvState } from "./share/csvState";
+import { firstTrial, type TrialForm } from "./sawing/trial";
 import type { SolverOrders } from "./solver/readOrders";
 import type { SolvedJobs, Solving } from "./solver/solving";
 import { firstShare, type ShareState } from "./share/shareState";
@@ -62,6 +63,8 @@ export interface PaneState {
   readonly sawing: SawingAnswers | "none" | undefined;
   /** The cut that is shown, counted from 0. */
   readonly sawStep: number;
+  /** A product that is to be tried beside the boards of the sheet Mill. */
+  readonly trial: TrialForm;
   /** The sheet Bucking; "none" when the workbook has no such sheet. */
   readonly bucking: BuckingAnswers | "none" | undefined;
   readonly buck: BuckState;
@@ -117,6 +120,7 @@ export const firstState: PaneState = {
   cut: undefined,
   sawing: undefined,
   sawStep: 0,
+  trial: firstTrial,
   bucking: undefined,
   buck: firstBuck,
   localVolume: undefined,

@@ -16,10 +16,19 @@ describe("the cut list and all logs, on the page", () => {
     await opened.close();
   });
   const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-  const barriers = async (): Promise<readonly string[]> => {
+  const barriers = async (): Promise<readonly string[]> => [
+    ...(await barriersIn("light")),
+    ...(await barriersIn("dark")),
+  ];
+  const barriersIn = async (colorScheme: "light" | "dark"): Promise<readonly string[]> => {
     const frame = opened.page.frames().find((one) => one.url().includes("pane.html"));
     await frame?.evaluate(axe);
+    await opened.page.emulateMedia({ colorScheme });
     await opened.page.waitForTimeout(1000); // a button that comes into use again changes its colour by and by
+    const ground = await frame?.evaluate(
+      () => getComputedStyle(document.getElementById("pane") as Element).backgroundColor,
+    );
+    expect(ground).toBe(colorScheme === "dark" ? "rgb(41, 41, 41)" : "rgb(255, 255, 255)");
     const found = await frame?.evaluate(() => window.axe.run({ resultTypes: ["violations"] }));
     return found?.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`) ?? ["no pane"];
   };
@@ -79,6 +88,12 @@ describe("the cut list and all logs, on the page", () => {
     expect(sheet).toMatch(/What becomes of the wood, and the scale of each rule \| .*Overrun pct \| Boards/);
     expect(sheet).toMatch(/International 1\/4/);
     expect(sheet).not.toMatch(/changed since|#/);
+    await put(opened.page, "Mill!B13", [[1.125]]);
+    await expect
+      .poll(() => shown("All logs"), { timeout: 60_000 })
+      .toMatch(/the boards or the kerf have changed since/);
+    await put(opened.page, "Mill!B13", [[1]]);
+    await expect.poll(() => shown("All logs"), { timeout: 60_000 }).not.toMatch(/changed since/);
     opened.expectQuiet();
   });
 

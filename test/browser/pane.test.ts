@@ -298,7 +298,7 @@ describe("sawing a log", () => {
     expect(await said()).toMatch(/^2 of/);
 
     await page.getByText("Read as a list").click();
-    const listed = await page.locator(".figures tbody tr").count();
+    const listed = await page.locator(".cut-list li").count();
     expect(await said()).toContain(` of ${listed}.`);
     expect(await page.locator(".end-view .board").count()).toBeGreaterThan(0);
     expect(complaints).toEqual([]);

@@ -1,8 +1,12 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { readXlsx } from "hucre/xlsx";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { startPaneServer, type PaneServer } from "./pane/paneServer";
 import { launchBrowser } from "./support/page";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let server: PaneServer;
 let browser: Browser;
@@ -29,7 +33,7 @@ describe.each(["light", "dark"] as const)("a plan on paper, from the %s pane", (
     const page = await open(theme);
     const paper = page.locator(".paper");
     expect(await paper.isVisible()).toBe(false);
-    const cuts = await page.locator(".figures").first().locator("tbody tr").count();
+    const cuts = await page.locator(".cut-list li").count();
     await page.emulateMedia({ media: "print" });
     expect(await paper.isVisible()).toBe(true);
     const seen = page.locator(".frame, #saw-log, #saw-cuts, .action, .caution");
@@ -65,4 +69,46 @@ it("a plan as its own workbook holds the same settings and the drawing", async (
   expect(picture?.type).toBe("png");
   expect(picture?.data.length).toBeGreaterThan(10_000); // a drawing, no blank square
   await page.close();
+});
+
+describe.each(["light", "dark"] as const)("one product more, in the %s pane", (theme) => {
+  const trials = (page: Page) => page.evaluate(() => window.harness.host.book.tables.get("MoreProducts")?.rows ?? []);
+
+  it("asks beside each box for what is missing", async () => {
+    const page = await open(theme);
+    await page.getByText("Try one product more").click();
+    await page.fill("#trial-thickness", "5/4");
+    await page.getByRole("button", { name: "Try it" }).click();
+    expect(await page.locator(".problem").allTextContents()).toEqual([
+      "Type a thickness from 0.25 to 24 in; 1.25, not 5/4.",
+      "Type a width from 1 to 60 in, such as 6, or 4 to 12 by 2.",
+      "Your boards have prices, so this one needs one: $ per MBF.",
+    ]);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("trial-thickness");
+    for (const opens of ["Read as a list", "Other kerfs, one product more", "Boards it may saw"])
+      await page.getByText(opens, { exact: true }).click();
+    await page.evaluate(axe);
+    const { violations } = await page.evaluate(() => window.axe.run({ resultTypes: ["violations"] }));
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await page.close();
+  });
+
+  it("is put on the sheet by the Enter key, told what it would bring, and cleared again", async () => {
+    const page = await open(theme);
+    await page.getByText("Try one product more").click();
+    await page.fill("#trial-thickness", "1.5");
+    await page.fill("#trial-width", "8");
+    await page.fill("#trial-price", "950");
+    await page.press("#trial-price", "Enter");
+    await page.getByText(/^With 1\.5 x 8 in too: [\d.]+ bf, [+-][\d.]+ bf, [+-]\$[\d.]+\. The plan itself/).waitFor();
+    expect(await trials(page)).toEqual([
+      expect.objectContaining({ "Sawn thickness in": 1.5, "Width in": 8, "Price per MBF": 950 }),
+    ]);
+    expect(await page.inputValue("#trial-thickness")).toBe("");
+    await page.getByRole("button", { name: "Clear the products that are tried" }).click();
+    await expect.poll(async () => (await trials(page))[0]?.["Width in"]).toBe(null);
+    await expect.poll(() => page.getByRole("button", { name: /^Clear the products/ }).count()).toBe(0);
+    await page.close();
+  });
 });

@@ -1,7 +1,9 @@
 import { splitTaper } from "../../core/sawing/lyingLog";
 import type { WorkbookHost } from "../../workbook/host";
 import type { CellValue } from "../../workbook/plan";
-import { BOARD_SIZES, named, out } from "../../workbook/tables";
+import { BOARD_SIZES, MORE_PRODUCTS, named, out } from "../../workbook/tables";
+import { arePriced, boardsWanted } from "../sawing/boardsWanted";
+import { saysTrial } from "../sawing/putTrial";
 import { endViewOf, type EndView } from "../sawing/endView";
 import { stepsOf, type SawStep } from "../sawing/sawSteps";
 import { number, text } from "./cells";
@@ -25,6 +27,11 @@ export interface SawingAnswers {
   readonly gained: SawGain | undefined;
   /** What another kerf or one product more would make of it, with headings; empty where the sheet has none. */
   readonly whatIf: readonly (readonly CellValue[])[];
+  /** The boards that the plan may saw, with headings. */
+  readonly boards: readonly (readonly CellValue[])[];
+  readonly priced: boolean;
+  /** How many products are tried beside them. */
+  readonly tried: number;
   /** What the plan is worth by grade, with headings. */
   readonly worth: readonly (readonly CellValue[])[];
 }
@@ -63,6 +70,8 @@ export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "n
     readAnswer(host, out.sawWhatIf, words),
     readAnswer(host, out.sawValue, words),
   ]);
+  const boards = (await host.readTable(BOARD_SIZES)).rows;
+  const more = (await host.hasTable(MORE_PRODUCTS)) ? (await host.readTable(MORE_PRODUCTS)).rows : [];
   const steps = stepsOf(rowsOf(plan));
   return {
     log: text(settings[named.pickedLog]),
@@ -76,6 +85,9 @@ export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "n
     endView: endViewOf(rowsOf(layout)),
     gained: gainOf(gain),
     whatIf: whatIf.kind === "rows" ? whatIf.rows : [],
+    boards: boardsWanted(boards),
+    priced: arePriced(boards),
+    tried: more.filter(saysTrial).length,
     worth: worth.kind === "rows" ? worth.rows : [],
   };
 }

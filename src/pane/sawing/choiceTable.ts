@@ -8,10 +8,13 @@ export function choiceTable(caption: string, opens: string, rows: readonly (read
   if (choices.length === 0) return "";
   return dataTable(
     caption,
-    headings.map(shown),
-    choices.map((row) => row.map(shown)),
+    headings.map((heading) => String(heading ?? "")),
+    choices.map((row) => row.map((cell, i) => shown(cell, String(headings[i] ?? "")))),
     opens,
   );
 }
 
-const shown = (cell: CellValue): string => (typeof cell === "number" ? figure(cell, 1) : String(cell ?? ""));
+const shown = (cell: CellValue, heading: string): string =>
+  typeof cell === "number" ? figure(cell, decimalsOf(heading)) : String(cell ?? "");
+
+const decimalsOf = (heading: string) => (/pieces/i.test(heading) ? 0 : heading.includes("$") ? 2 : 1);

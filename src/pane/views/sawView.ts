@@ -1,9 +1,9 @@
 import { html, nothing } from "lit";
+import { MILL_SHEET } from "../../workbook/sheets/mill";
 import { SAWING } from "../../workbook/sheets/sawing";
 import { named } from "../../workbook/tables";
 import { actionButton } from "../components/actionButton";
 import { choiceField } from "../components/choiceField";
-import { dataTable } from "../components/dataTable";
 import { emptyState } from "../components/emptyState";
 import { endViewDrawing } from "../components/endViewDrawing";
 import { message } from "../components/message";
@@ -14,9 +14,11 @@ import type { SawGain, SawingAnswers } from "../job/readSawing";
 import type { Pane } from "../pane";
 import { choiceTable } from "../sawing/choiceTable";
 import { sawPaperOf } from "../sawing/sawPaperOf";
-import { sayStep, settingSaid } from "../sawing/sawSteps";
+import { sayStep } from "../sawing/sawSteps";
 import { cautionOn } from "./cautionOn";
+import { cutsInWords } from "./cutsInWords";
 import { printing, sawPaper } from "./sawPaper";
+import { sawTrial } from "./sawTrial";
 import { stepped } from "./stepped";
 
 /** The cut list of one log, cut by cut in its end view, as the sheet Sawing has it. */
@@ -36,16 +38,19 @@ export function sawView(pane: Pane) {
   return html`
     ${logField(pane, job, sawing)}
     ${sawing.lacking ? message({ kind: "note", text: sawing.lacking }) : plan(pane, job, sawing)}
-    <div class="actions">
-      ${actionButton({
-        label: "Go to Sawing",
-        onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet: SAWING, at: "B5" })),
-      })}
-    </div>
+    <h2>On the sheets</h2>
+    <p class="hint">Sawing has pattern and taper; Mill has boards, mill, grades and your speed; Setup has the kerf.</p>
+    <div class="actions">${goTo(pane, SAWING, "B5")} ${goTo(pane, MILL_SHEET, "A13")}</div>
     ${cautionOn(pane, "Sawing")} ${cautionOn(pane, "Log weight")} ${cautionOn(pane, "Ungraded lumber")}
     ${sawing.lacking ? nothing : sawPaper(sawPaperOf(sawing, job.logs), sawing.endView)}
   `;
 }
+
+const goTo = (pane: Pane, sheet: string, at: string) =>
+  actionButton({
+    label: `Go to ${sheet}`,
+    onPress: () => void pane.run("Going to the sheet", () => pane.host.select({ sheet, at })),
+  });
 
 function logField(pane: Pane, { logs }: Job, { log, pattern, kerf, unit }: SawingAnswers) {
   return choiceField({
@@ -103,23 +108,10 @@ function plan(pane: Pane, job: Job, sawing: SawingAnswers) {
           : message({ kind: "note", text: "The sheet has no end view of this log. Its cuts stand in the list." }),
       said: sayStep(step, unit),
     })}
-    ${dataTable(
-      `Cut list of log ${log}`,
-      ["Cut", "Turn", `Head reading, ${unit}`, "Frees", "Board", "Board feet"],
-      steps.map((one) => [
-        String(one.number),
-        one.turn,
-        settingSaid(one),
-        one.frees,
-        one.boards.join(", "),
-        one.boardFeet === null ? "" : figure(one.boardFeet, 1),
-      ]),
-      "Read as a list",
-    )}
-    ${choiceTable(`What if log ${log} were sawn otherwise`, "What if: other kerfs, one product more", sawing.whatIf)}
+    ${cutsInWords(`Cut list of log ${log}`, steps, unit)}
     ${choiceTable(`What the plan of log ${log} is worth`, "What it is worth, by grade", sawing.worth)}
-    <p class="hint">Products to try stand on the sheet Sawing, to the right; grades and your speed on Mill.</p>
-    ${printing(pane, job, sawing)}
+    ${choiceTable("Boards that the plan may saw", "Boards it may saw", sawing.boards)} ${printing(pane, job, sawing)}
+    ${sawTrial(pane, sawing)}
   `;
 }
 
