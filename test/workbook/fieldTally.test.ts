@@ -98,13 +98,13 @@ describe.skipIf(!installed)("the field tally as a workbook of its own, calculate
   const lineOf = (rows: readonly string[][], label: string) => rows.find(([first]) => first === label)?.slice(1, 13);
 
   it.each([5, 10, 20, 40])(
-    "has LIMITINGDISTANCE to the centre and to the face at BAF %d",
+    "has LIMITINGDISTANCE to the center and to the face at BAF %d",
     { timeout: 120_000 },
     async (baf) => {
       const rows = await calculated("Point", baf);
       expect(lineOf(rows, "DBH in")).toEqual(LIMIT_DIAMETERS.map(String));
       for (const [label, measureTo] of [
-        ["Centre", TapeTo.Center],
+        ["Center", TapeTo.Center],
         ["Face", TapeTo.Face],
       ] as const) {
         const ours = LIMIT_DIAMETERS.map((dbh) => inOneCell(limitingDistance([[dbh]], [[baf]], measureTo)));
@@ -120,8 +120,8 @@ describe.skipIf(!installed)("the field tally as a workbook of its own, calculate
 
   it("has no limits but the radius on fixed plots: 37.2 ft on a tenth of an acre", { timeout: 120_000 }, async () => {
     const rows = await calculated("Fixed", 0.1);
-    expect(lineOf(rows, "Centre")?.every((cell) => cell === "")).toBe(true);
-    expect(rows.flat()).toContain("Plot radius 37.2 ft, level. A tree is in when its centre is.");
+    expect(lineOf(rows, "Center")?.every((cell) => cell === "")).toBe(true);
+    expect(rows.flat()).toContain("Plot radius 37.2 ft, level. A tree is in when its center is.");
   });
 
   it("prints a page for two points, three for five", { timeout: 120_000 }, async () => {
@@ -147,7 +147,7 @@ describe.skipIf(!installed)("the field tally as a workbook of its own, calculate
     const formulas = [...(sheet?.cells?.values() ?? [])].filter(({ formula }) => formula);
     expect(formulas.length).toBeGreaterThan(40);
     for (const { formula } of formulas) expect(formula).not.toMatch(/WOODLOT/i);
-    expect(sheet?.rows[7]?.slice(0, 3)).toEqual(["Centre", expect.closeTo(15.556, 3), expect.closeTo(19.445, 3)]);
+    expect(sheet?.rows[7]?.slice(0, 3)).toEqual(["Center", expect.closeTo(15.556, 3), expect.closeTo(19.445, 3)]);
     expect(sheet?.dataValidations?.find(({ type }) => type === "list")?.values).toEqual(["ro", "wo"]);
     expect(sheet?.rowBreaks).toHaveLength(2);
     expect(sheet?.pageSetup?.printTitlesRow).toBe("$1:$14");

@@ -93,7 +93,7 @@ function receiver(pane: Pane, job: Job, { shown, proposal }: PointsModel) {
 const fieldTally = (pane: Pane, job: Job, model: PointsModel) =>
   html`<h2>Field tally</h2>
     <p>
-      Sheets to fill in, two points to a page, with the limiting distances of your gauge, to the centre and to the face.
+      Sheets to fill in, two points to a page, with the limiting distances of your gauge, to the center and to the face.
       No formula of the add-in is in them, so a tablet takes them too.
     </p>
     <div class="actions">

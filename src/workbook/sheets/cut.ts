@@ -57,7 +57,7 @@ export const cutSheet = (): SheetPlan =>
         )}`,
         rows: 4,
         columns: 6,
-        headingLines: 2,
+        headingLines: 3,
         formats: [formats.general, formats.tenth, formats.tenth, formats.tenth, formats.volume, formats.whole],
       },
       {

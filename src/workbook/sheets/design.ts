@@ -22,7 +22,7 @@ export const designSheet = ({ strata = [] }: Pick<WorkbookContent, "strata">): S
     sheetClass: "foundation",
     landscape: true,
     frozenRows: 4,
-    widths: [28, 17, 13, 10, 14, 50, 3, 14, 12, 10, 10, 3, 20, 10],
+    widths: [31, 17, 13, 10, 14, 50, 3, 14, 12, 10, 10, 3, 20, 10],
     blocks: [
       title("Design of the cruise"),
       down("A2", "Note", [
@@ -34,8 +34,8 @@ export const designSheet = ({ strata = [] }: Pick<WorkbookContent, "strata">): S
       down("B6", "Input", [null], formats.volume),
       down("C5", "Unit", ["", "plots"]),
       down("D5", "Note", [
-        "Level distances: tape level, or correct each distance. Enlarged plot: the radius on Points is stretched by the slope there. One way or the other, never both.",
-        "Fixed plots only: narrows the margin when plots take in a good part of the land. Blank: left out, as for points, which have no such number.",
+        "Level distances: tape level. Enlarged plot: the slope stretches the radius on Points. Never both.",
+        "Fixed plots only: narrows the margin where they take in much of the land. Blank: left out.",
       ]),
       down("A8", "Note", [
         "Strata: parts of the tract that differ. Name them here with their acres, and on Points the stratum of each plot. Each weighs by its acres.",
@@ -90,7 +90,7 @@ const stratumHere = (heading: string) => thisRow(STRATA, heading);
 const counted = stratumHere(stratum.plots);
 
 const strataColumns: readonly ColumnPlan[] = [
-  { heading: stratum.stratum, width: 28 },
+  { heading: stratum.stratum, width: 31 },
   { heading: stratum.acres, width: 17, format: formats.tenth, rule: asked(0.01, 1e6, "Acres, above 0.") },
   { heading: stratum.guess, width: 13, format: formats.volume, rule: asked(0, 1e9, "What an acre may hold.") },
   { heading: stratum.variation, width: 10, format: formats.whole, rule: asked(1, 300, "A percent, such as 45.") },

@@ -36,7 +36,7 @@ const SCALE = 85;
 /** A row is this many lines high, for cold hands: 0.28 in on paper. */
 const TREE_LINES = 1.5;
 const BLOCK = TREES + 3;
-const WIDTHS = [8, 6, 6, 6, 7, 8] as const;
+const WIDTHS = [9, 6, 6, 6, 6, 8] as const;
 const GAP = 6;
 
 const METHOD_AT = "K2";

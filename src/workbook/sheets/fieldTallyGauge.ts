@@ -10,7 +10,7 @@ import type { KnownGauge } from "./fieldTallyLimits";
 export function gaugeInWords(known?: KnownGauge): readonly Formula[] {
   const atPoints = (says: string, otherwise: string) => `=IF(${named.method}="Point",${says},${otherwise})`;
   const factor = `SQRT(43560/576/${named.size})`;
-  const radius = `"Plot radius "&TEXT(SQRT(43560*${named.size}/PI()),"0.0")&" ft, level. A tree is in when its centre is."`;
+  const radius = `"Plot radius "&TEXT(SQRT(43560*${named.size}/PI()),"0.0")&" ft, level. A tree is in when its center is."`;
   const [first, second] = known ? sayGauge(known) : [undefined, undefined];
   return [
     {
@@ -19,7 +19,7 @@ export function gaugeInWords(known?: KnownGauge): readonly Formula[] {
     },
     {
       formula: atPoints(
-        `"Any other DBH: "&TEXT(${factor},"0.000")&" ft per inch to the centre, "&TEXT(${factor}-1/24,"0.000")&" to the face."`,
+        `"Any other DBH: "&TEXT(${factor},"0.000")&" ft per inch to the center, "&TEXT(${factor}-1/24,"0.000")&" to the face."`,
         '""',
       ),
       ...(second !== undefined && { result: second }),
@@ -33,8 +33,8 @@ const BORDERLINE = "Borderline tree: in when the level tape reads no more than i
 function sayGauge({ method, size }: KnownGauge): readonly [string, string] {
   if (method === "Point") {
     const factor = (measureTo: MeasureTo) => plotRadiusFactor(squareFeetPerAcre(size), measureTo).toFixed(3);
-    return [BORDERLINE, `Any other DBH: ${factor(toCenter)} ft per inch to the centre, ${factor(toFace)} to the face.`];
+    return [BORDERLINE, `Any other DBH: ${factor(toCenter)} ft per inch to the center, ${factor(toFace)} to the face.`];
   }
   if (method !== "Fixed") return ["", ""];
-  return [`Plot radius ${plotRadius(acres(size)).toFixed(1)} ft, level. A tree is in when its centre is.`, ""];
+  return [`Plot radius ${plotRadius(acres(size)).toFixed(1)} ft, level. A tree is in when its center is.`, ""];
 }

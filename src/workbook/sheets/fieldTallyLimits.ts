@@ -23,10 +23,10 @@ export interface KnownGauge {
 export const LIMIT_ROWS = 5;
 
 /**
- * Limiting distances of the gauge on the sheet, to the centre and to the face of a tree, and how much longer a tape
+ * Limiting distances of the gauge on the sheet, to the center and to the face of a tree, and how much longer a tape
  * along a slope may read. By native formulas, the same as LIMITINGDISTANCE:
  *
- *     to the centre   D sqrt(43560 / (576 BAF))
+ *     to the center   D sqrt(43560 / (576 BAF))
  *     to the face     D (sqrt(43560 / (576 BAF)) - 1/24)
  *     on a slope      times sqrt(1 + (s / 100)^2)
  */
@@ -40,7 +40,7 @@ export function limitBlocks(row: number, known?: KnownGauge): readonly BlockPlan
   const atPoints = (answer: string) => `=IF(${named.method}="Point",${answer},"")`;
   return [
     across(`A${row}`, "Heading", ["DBH in", ...LIMIT_DIAMETERS]),
-    across(`A${row + 1}`, "Unit", ["Centre"]),
+    across(`A${row + 1}`, "Unit", ["Center"]),
     across(
       `B${row + 1}`,
       "Computed",

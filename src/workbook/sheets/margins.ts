@@ -27,7 +27,7 @@ export const marginsSheet = (): SheetPlan =>
     sheetClass: "presentation",
     landscape: true,
     frozenRows: 4,
-    widths: [46, 14, 20, 14, 14, 52, 14, 14],
+    widths: [48, 20, 20, 14, 14, 20, 14, 17],
     blocks: [
       title("Margins by other designs"),
       down("A2", "Note", [
@@ -131,6 +131,7 @@ function spills(): readonly SpillPlan[] {
       rows: 7,
       columns: 6,
       formats: [formats.general, formats.tenth, formats.tenth, formats.tenth, formats.tenth, formats.tenth],
+      rowFormats: { 3: formats.volume, 4: formats.volume, 6: formats.volume },
     },
     {
       name: out.doubleSample,

@@ -39,7 +39,8 @@ export function pointsSheet({ plots }: WorkbookContent): SheetPlan {
       down("A2", "Note", [
         "One row for every plot you laid out. A plot counts when it was visited, is marked as having no trees, or has trees tallied.",
         "A plot you visited and found empty counts as zero: put Yes under Trees none. A plot not visited yet is left out.",
-        "Do not move a plot because it looks poor. A plot whose center lies outside the tract is no plot: put Yes under Outside. What else differs from plot to plot stands right of Check.",
+        "Do not move a plot because it looks poor. A plot whose center lies outside the tract is no plot: put Yes under Outside.",
+        "What else differs from plot to plot stands right of Check.",
       ]),
       heading(beside(ANSWER_AT, -1, 0), "Per plot", 5),
       heading(beside(CHECKS_AT, -1, 0), "Checks of each row", 1),
