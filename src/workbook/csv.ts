@@ -21,6 +21,8 @@ export const treeCsv: readonly CsvColumn[] = [
   { csv: "take", heading: tree.take },
   { csv: "cull_pct", heading: tree.cull },
   { csv: "note", heading: tree.note },
+  { csv: "distance_ft", heading: tree.distance },
+  { csv: "accepted_because", heading: tree.accepted },
 ];
 
 /** Everything that is typed on the sheet Points, under names made of its headings: "East ft" is east_ft. */
@@ -31,6 +33,12 @@ export const plotCsv: readonly CsvColumn[] = plotEntries.map((heading) => ({
 
 /** Columns that tell names and places on the map. */
 const PRIVATE: readonly string[] = [plot.east, plot.north, plot.crew];
+
+/** Rows that tell of a tree, or count some. One with nothing but a plot would read back as a plot that was found empty. */
+export const rowsWithTrees = (rows: readonly TableRow[]): readonly TableRow[] =>
+  rows.filter((row) =>
+    treeCsv.some(({ heading }) => heading !== tree.plot && !["", null, undefined].includes(row[heading] as null)),
+  );
 
 /**
  * A table as CSV text: a first line of names, commas, point decimals, quotes where they are needed. Rows that are blank

@@ -1,5 +1,8 @@
-/** What a pasted column can hold, in the order that is taken when the text has no headings. */
-export const pastedFields = ["plot", "species", "dbh", "logs", "count", "take", "cull", "note", "height"] as const;
+/** The order that is taken when the text has no headings. */
+const usualOrder = ["plot", "species", "dbh", "logs", "count", "take", "cull", "note", "height"] as const;
+
+/** What a pasted column can hold; the last ones are found by their headings only. */
+export const pastedFields = [...usualOrder, "distance", "accepted"] as const;
 
 export type PastedField = (typeof pastedFields)[number];
 
@@ -25,6 +28,8 @@ const words: Readonly<Record<PastedField, readonly string[]>> = {
   take: ["take", "cut", "harvest"],
   cull: ["cull", "defect"],
   height: ["height", "totalheight", "totheight", "ht", "totht", "totalht", "treeheight"],
+  distance: ["distance", "dist", "taped", "distanceft"],
+  accepted: ["acceptedbecause", "accepted", "keptbecause"],
   note: ["note", "notes", "remark", "remarks", "comment"],
 };
 
@@ -41,7 +46,7 @@ export function matchColumns(rows: readonly (readonly string[])[]): ColumnMatch 
     return { by: "headings", columns, headings: first, headingRows: 1 };
   }
   const wide = Math.max(0, ...rows.map((row) => row.length));
-  const inOrder = Object.fromEntries(pastedFields.slice(0, wide).map((field, place) => [field, place]));
+  const inOrder = Object.fromEntries(usualOrder.slice(0, wide).map((field, place) => [field, place]));
   const isHeading = first.some((cell) => cell.trim() !== "") && !first.some((cell) => /\d/.test(cell));
   return {
     by: "order",

@@ -1,12 +1,12 @@
 import Papa from "papaparse";
-import { cutAtCommas, looksCut, saidOfCommas, withPoint } from "./decimalCommas";
+import { cutAtCommas, looksCut, saidOfCommas } from "./decimalCommas";
 import type { LineNote } from "./lineNote";
-import { matchColumns, type ColumnMatch, type PastedField } from "./pastedColumns";
+import { matchColumns, type ColumnMatch } from "./pastedColumns";
 import { pastedDoubts } from "./pastedDoubts";
+import { readPastedLine, Unreadable } from "./pastedLine";
 import { pastedPlots } from "./pastedPlots";
-import { plainNumber } from "./plainNumber";
 import type { CellValue, TableRow } from "./plan";
-import { plot as plotHeading, tree } from "./tables";
+import { plot as plotHeading, tree as treeHeading } from "./tables";
 
 export type { LineNote } from "./lineNote";
 
@@ -25,9 +25,6 @@ export interface PastedTally {
   readonly warnings: readonly LineNote[];
 }
 
-/** A line that cannot be read as a tree; its message is the reason. */
-class Unreadable extends Error {}
-
 /**
  * Reads a tally pasted from a spreadsheet or a text file: columns parted by tabs, commas or semicolons, found by
  * their headings or else by their order: plot, species, DBH, logs, count; total height by its heading only. A line with a plot and nothing else is a
@@ -40,17 +37,21 @@ export function pastedTally(text: string): PastedTally {
   if (list) return { kind: "points", match: { ...match, headingRows: 1 }, trees: [], ...list, warnings: [] };
   const trees: { readonly line: number; readonly text: string; readonly row: TableRow }[] = [];
   const rejects: LineNote[] = [];
-  const plots = new Map<string, { readonly name: CellValue; hasTrees: boolean }>();
+  const plots = new Map<string, FoundPlot>();
 
   data.forEach((cells, i) => {
     if (i < match.headingRows || cells.every((cell) => cell.trim() === "")) return;
     const line = { line: i + 1, text: cells.join(", ") };
     try {
       if (cutAtCommas(cells, mark, match)) throw new Unreadable(saidOfCut(cells, match));
-      const { name, row } = readLine((field) => cells[match.columns[field] ?? -1]?.trim() ?? "");
+      const { name, row } = readPastedLine((field) => cells[match.columns[field] ?? -1]?.trim() ?? "");
       const key = String(name).toLowerCase();
       const known = plots.get(key);
-      plots.set(key, { name: known?.name ?? name, hasTrees: (known?.hasTrees ?? false) || row !== undefined });
+      plots.set(key, {
+        name: known?.name ?? name,
+        trees: (known?.trees ?? 0) + (row ? 1 : 0),
+        measured: (known?.measured ?? 0) + (row && row[treeHeading.dbh] !== null ? 1 : 0),
+      });
       if (row) trees.push({ ...line, row });
     } catch (problem) {
       if (!(problem instanceof Unreadable)) throw problem;
@@ -58,24 +59,55 @@ export function pastedTally(text: string): PastedTally {
     }
   });
 
+  // On a point with measured trees, a count without a diameter is a tree whose diameter was forgotten.
+  const isForgotten = ({ row }: { readonly row: TableRow }) =>
+    row[treeHeading.dbh] === null && (plots.get(String(row[treeHeading.plot]).toLowerCase())?.measured ?? 0) > 0;
+  for (const { line, text, ...tree } of trees)
+    if (isForgotten(tree)) rejects.push({ line, text, says: "The DBH is missing." });
+  rejects.sort((one, other) => one.line - other.line);
+
   return {
     kind: "trees",
     match,
-    trees: trees.map(({ row }) => row),
-    plots: [...plots.values()].map(({ name, hasTrees }) => ({
-      [plotHeading.plot]: name,
-      [plotHeading.visited]: "Yes",
-      [plotHeading.none]: hasTrees ? null : "Yes",
-    })),
+    trees: trees.filter((tree) => !isForgotten(tree)).map(({ row }) => row),
+    plots: [...plots.values()].map(plotRow),
     rejects,
     warnings: [
+      ...takenAsEmpty([...plots.values()]),
       ...doubtsOfCommas(data.slice(match.headingRows), mark, match),
       ...pastedDoubts(
         { dbh: match.headings[match.columns.dbh ?? -1], height: match.headings[match.columns.height ?? -1] },
-        trees,
+        trees.filter(({ row }) => row[treeHeading.dbh] !== null),
       ),
     ],
   };
+}
+
+/** A plot as the lines of a text tell of it. */
+interface FoundPlot {
+  readonly name: CellValue;
+  readonly trees: number;
+  readonly measured: number;
+}
+
+/** A plot whose lines give counts and no diameter was only counted. */
+const plotRow = ({ name, trees, measured }: FoundPlot): TableRow => ({
+  [plotHeading.plot]: name,
+  [plotHeading.visited]: "Yes",
+  [plotHeading.none]: trees > 0 ? null : "Yes",
+  ...(trees > 0 && measured === 0 && { [plotHeading.kind]: "Count" }),
+});
+
+/** A plot that is named and nothing else counts as 0 in every mean, so it is said which ones were taken so. */
+function takenAsEmpty(plots: readonly FoundPlot[]): LineNote[] {
+  const names = plots.filter(({ trees }) => trees === 0).map(({ name }) => String(name));
+  if (names.length === 0) return [];
+  const [one] = names;
+  const says =
+    names.length === 1
+      ? `Point ${one} has a line without a tree, so it counts as visited and empty. If nobody was there, take that line out.`
+      : `Points ${names.slice(0, -1).join(", ")} and ${names.at(-1)} have lines without a tree, so they count as visited and empty. If nobody was there, take those lines out.`;
+  return [{ line: 0, text: "", says }];
 }
 
 function doubtsOfCommas(rows: readonly (readonly string[])[], delimiter: string, match: ColumnMatch): LineNote[] {
@@ -107,61 +139,3 @@ export function pastedCells(text: string): { readonly data: string[][]; readonly
 }
 
 const MARKS = ["\t", ",", ";"];
-
-/** The plot of a line, and its tree when it has one. */
-function readLine(cell: (field: PastedField) => string): { readonly name: CellValue; readonly row?: TableRow } {
-  const plot = cell("plot");
-  if (plot === "") throw new Unreadable("The plot is missing.");
-  const name = plainNumber(plot) ?? plot;
-  const dbh = cell("dbh");
-  if (dbh === "" && cell("species") === "" && cell("logs") === "" && cell("height") === "") return { name };
-  if (dbh === "") throw new Unreadable("The DBH is missing.");
-
-  return {
-    name,
-    row: {
-      [tree.plot]: name,
-      [tree.species]: cell("species") || null,
-      [tree.dbh]: above0("DBH", dbh, "inches"),
-      [tree.logs]: atLeast0("Logs", cell("logs"), "16-ft logs"),
-      ...(cell("height") !== "" && { [tree.height]: above0("Height", cell("height"), "feet") }),
-      [tree.count]: cell("count") === "" ? null : above0("Count", cell("count"), "trees"),
-      [tree.take]: yesNo(cell("take")),
-      [tree.cull]: percent(cell("cull")),
-      [tree.note]: cell("note") || null,
-    },
-  };
-}
-
-function number(what: string, text: string, unit: string): number {
-  const value = plainNumber(withPoint(text));
-  if (value !== undefined) return value;
-  const hint = /^\d+,\d+$/.test(text) ? ` Write ${text.replace(",", "")} or ${text.replace(",", ".")}.` : "";
-  throw new Unreadable(`${what} needs a number of ${unit}, but this line has "${text.slice(0, 40)}".${hint}`);
-}
-
-function above0(what: string, text: string, unit: string): number {
-  const value = number(what, text, unit);
-  if (value > 0) return value;
-  throw new Unreadable(`${what} should be above 0 ${unit}. This line has ${text}.`);
-}
-
-function atLeast0(what: string, text: string, unit: string): number | null {
-  if (text === "") return null;
-  const value = number(what, text, unit);
-  if (value >= 0) return value;
-  throw new Unreadable(`${what} should be 0 or more ${unit}. This line has ${text}.`);
-}
-
-function percent(text: string): number | null {
-  const value = atLeast0("Cull", text, "percent");
-  if (value !== null && value > 100) throw new Unreadable(`Cull should be at most 100 percent. This line has ${text}.`);
-  return value;
-}
-
-function yesNo(text: string): string | null {
-  if (text === "") return null;
-  if (/^(y|yes|true)$/i.test(text)) return "Yes";
-  if (/^(n|no|false)$/i.test(text)) return "No";
-  throw new Unreadable(`Take should be Yes, No or blank. This line has "${text.slice(0, 40)}".`);
-}

@@ -3,7 +3,7 @@ import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import { demoContent } from "../../src/demo/demoWorkbook";
 import { readPasted } from "../../src/pane/paste/readPasted";
-import { csvText, plotCsv, treeCsv, withoutPrivateColumns } from "../../src/workbook/csv";
+import { csvText, plotCsv, rowsWithTrees, treeCsv, withoutPrivateColumns } from "../../src/workbook/csv";
 import { pastedTally } from "../../src/workbook/pastedTally";
 import type { TableRow } from "../../src/workbook/plan";
 import { dayOfSerial, serialOfDay } from "../../src/workbook/serialDay";
@@ -22,17 +22,30 @@ describe("the trees as CSV text", () => {
         [tree.logs]: 2.5,
         [tree.take]: "No",
         [tree.note]: 'old, "hollow"',
+        [tree.distance]: 27.5,
       },
       { [tree.plot]: null, [tree.volume]: 55 },
-      { [tree.plot]: "7a", [tree.species]: "wo", [tree.dbh]: 9, [tree.count]: 2, [tree.cull]: 15 },
+      {
+        [tree.plot]: "7a",
+        [tree.species]: "wo",
+        [tree.dbh]: 9,
+        [tree.count]: 2,
+        [tree.cull]: 15,
+        [tree.accepted]: "twin stem",
+      },
     ];
     expect(csvText("North stand", treeCsv, rows)).toBe(
       [
-        "stand,plot,species,dbh_in,logs_16ft,height_ft,count,take,cull_pct,note",
-        'North stand,3,ro,14.3,2.5,,,No,,"old, ""hollow"""',
-        "North stand,7a,wo,9,,,2,,15,",
+        "stand,plot,species,dbh_in,logs_16ft,height_ft,count,take,cull_pct,note,distance_ft,accepted_because",
+        'North stand,3,ro,14.3,2.5,,,No,,"old, ""hollow""",27.5,',
+        "North stand,7a,wo,9,,,2,,15,,,twin stem",
       ].join("\n"),
     );
+  });
+
+  it("leave out a row with nothing but a plot, which would read back as a plot that was found empty", () => {
+    const rows = [{ [tree.plot]: 3, [tree.dbh]: 14 }, { [tree.plot]: 4 }, { [tree.plot]: 5, [tree.count]: 6 }];
+    expect(rowsWithTrees(rows).map((row) => row[tree.plot])).toEqual([3, 5]);
   });
 
   it("keep names and places to oneself where that is wanted", () => {
@@ -76,6 +89,8 @@ describe("the same text read back", () => {
     [tree.take]: yesNo,
     [tree.cull]: blankOr(fc.integer({ min: 0, max: 100 })),
     [tree.note]: note,
+    [tree.distance]: blankOr(tenth(1, 300)),
+    [tree.accepted]: note,
   });
   const aPlot = fc.record({
     [plot.plot]: name,

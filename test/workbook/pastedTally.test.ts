@@ -82,6 +82,50 @@ describe("a pasted tally", () => {
     ]);
   });
 
+  it("says which plots it takes for empty, since each counts as 0", () => {
+    expect(says(lines("1,ro,14.3", "2").warnings)).toEqual([
+      [
+        0,
+        "Point 2 has a line without a tree, so it counts as visited and empty. If nobody was there, take that line out.",
+      ],
+    ]);
+    expect(lines("1,ro,14.3", "2", "7", "3,,,").warnings[0]?.says).toContain("Points 2, 7 and 3 have lines");
+  });
+
+  it("takes a count without a diameter for trees that were counted, and their plot for one of Kind Count", () => {
+    const { trees, plots, rejects, warnings } = lines(
+      "plot,species,dbh,count",
+      "1,ro,14.3,",
+      "2,,,7",
+      "3,ro,,4",
+      "3,wo,,2",
+    );
+    expect([rejects, warnings]).toEqual([[], []]);
+    expect(trees.map((row) => [row["Plot"], row["DBH in"], row["Count"]])).toEqual([
+      [1, 14.3, null],
+      [2, null, 7],
+      [3, null, 4],
+      [3, null, 2],
+    ]);
+    expect(plots.map((row) => [row["Trees none"], row["Kind"]])).toEqual([
+      [null, undefined],
+      [null, "Count"],
+      [null, "Count"],
+    ]);
+  });
+
+  it("takes a count without a diameter beside measured trees for a diameter that was forgotten", () => {
+    const { trees, rejects } = lines("plot,species,dbh,count", "1,ro,14.3,", "1,wo,,2");
+    expect(trees).toHaveLength(1);
+    expect(says(rejects)).toEqual([[3, "The DBH is missing."]]);
+  });
+
+  it("takes taped distances and reasons by their headings", () => {
+    const { trees } = lines("plot,sp,dbh,Distance (ft),Accepted because", "1,ro,14.3,27.5,twin stem", "1,ro,14,,");
+    expect(trees[0]).toMatchObject({ "Distance ft": 27.5, "Accepted because": "twin stem" });
+    expect(trees[1]).not.toHaveProperty("Distance ft");
+  });
+
   it("does not mark a plot as empty that has trees further down, whatever its spelling", () => {
     expect(lines("N1", "n1,ro,14.3").plots).toEqual([{ Plot: "N1", Visited: "Yes", "Trees none": null }]);
   });
@@ -200,7 +244,7 @@ it("reads any text without failing, and says of every line what became of it", (
   fc.assert(
     fc.property(fc.uniqueArray(line, { maxLength: 8 }), (all) => {
       const { trees, plots, rejects, match } = pastedTally(all.join("\n"));
-      for (const row of trees) expect(Number(row["DBH in"])).toBeGreaterThan(0);
+      for (const row of trees) expect(Number(row["DBH in"] ?? row["Count"])).toBeGreaterThan(0);
       const said = all.slice(match.headingRows).filter((text) => text.trim() !== "").length;
       const named = trees.length + rejects.length;
       expect(named).toBeLessThanOrEqual(said);

@@ -24,6 +24,7 @@ export const treesOf = (table: TableContent): readonly SavedTree[] =>
         height: positive(row[treeHeading.height]),
         count: number(row[treeHeading.count]) ?? 1,
         cull: number(row[treeHeading.cull]),
+        distance: positive(row[treeHeading.distance]),
         note: text(row[treeHeading.note]),
       },
       volume: number(row[treeHeading.volume]),

@@ -33,11 +33,16 @@ export async function addToCruise(pane: Pane, job: Job, pasted: PastedTally): Pr
     if (pasted.kind === "points") await fillPlots(pane, pasted, standing);
     for (const row of pasted.kind === "points" ? [] : pasted.plots) {
       const there = standing(row);
-      const { [plotHeading.visited]: visited = null, [plotHeading.none]: none = null } = row;
+      const { [plotHeading.visited]: visited = null, [plotHeading.none]: none = null, [plotHeading.kind]: kind } = row;
       const emptyNow =
         none === "Yes" && job.trees.some(({ plot }) => there && samePlot(plot, there.name)) ? null : none;
       if (there)
-        await pane.host.updateRow(PLOTS, there.row, { [plotHeading.visited]: visited, [plotHeading.none]: emptyNow });
+        await pane.host.updateRow(PLOTS, there.row, {
+          [plotHeading.visited]: visited,
+          [plotHeading.none]: emptyNow,
+          ...(kind !== undefined &&
+            !job.trees.some(({ plot }) => samePlot(plot, there.name)) && { [plotHeading.kind]: kind }),
+        });
     }
     if (pasted.trees.length > 0) await pane.host.appendRows(TREES, pasted.trees);
     await pane.refresh();

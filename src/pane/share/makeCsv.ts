@@ -5,8 +5,9 @@ import type { CsvState } from "./csvState";
 
 /** The trees or the points as rows of text, as they stand now; names and places are left out where that is wanted. */
 async function rowsNow(pane: Pane, job: Job, what: CsvState["what"]): Promise<string[][]> {
-  const { csvRows, plotCsv, treeCsv, withoutPrivateColumns } = await import("../../workbook/csv");
-  const { rows } = await pane.host.readTable(what === "trees" ? TREES : PLOTS);
+  const { csvRows, plotCsv, rowsWithTrees, treeCsv, withoutPrivateColumns } = await import("../../workbook/csv");
+  const table = await pane.host.readTable(what === "trees" ? TREES : PLOTS);
+  const rows = what === "trees" ? rowsWithTrees(table.rows) : table.rows;
   const columns = what === "trees" ? treeCsv : plotCsv;
   return pane.state.share.leaveOutPrivate
     ? csvRows("", withoutPrivateColumns(columns), rows)

@@ -20,7 +20,7 @@ export type ParsedLine =
 const MOST_LOGS = 10;
 
 /**
- * Reads a tally line: species dbh logs [hHEIGHT] [xCOUNT] [cCULL] [/note], with spaces or commas between them.
+ * Reads a tally line: species dbh logs [hHEIGHT] [xCOUNT] [cCULL] [@DISTANCE] [/note], with spaces or commas between them.
  *
  * Numbers are written "14.3" or "14 3/10". A line that starts with a number repeats the last species. The total height
  * is written h85, 85ft or 85 ft; logs may be written 2.5logs. A bare number behind the DBH is logs, or feet where
@@ -58,8 +58,9 @@ export function parseTallyLine(text: string, { species, lastSpecies, heightIs = 
     const problem = takeBare(bare, heightIs, marks);
     if (problem) return unclear(problem);
   }
-  const { x: count = 1, c: cull = null, logs = null, h: height = null } = marks;
-  return { kind: "tree", tree: { species: name, dbh, logs, height, count, cull, note } };
+  const { x: count = 1, c: cull = null, logs = null, h: height = null, "@": distance } = marks;
+  const tree = { species: name, dbh, logs, height, count, cull, note };
+  return { kind: "tree", tree: distance === undefined ? tree : { ...tree, distance } };
 }
 
 /** A word of a name rather than a mark such as x2. */
@@ -69,6 +70,8 @@ const startsWithLetter = (word: string | undefined) =>
 interface Marks {
   x?: number;
   c?: number;
+  /** How far the tree stands from the middle of the point. [ft] */
+  "@"?: number;
   /** Total height. [ft] */
   h?: number;
   logs?: number;
@@ -76,16 +79,19 @@ interface Marks {
 
 const unclear = (because: string): ParsedLine => ({ kind: "unclear", because });
 
-/** Takes x2 or c10 off the front. Gives a sentence when it is wrong, "" when it was taken, undefined when it is neither. */
+/** Takes x2, c10 or @27.5 off the front. Gives a sentence when it is wrong, "" when it was taken, undefined when it is neither. */
 function takeCount(words: string[], marks: Marks): string | undefined {
-  const mark = takeMark(words, "xc");
+  const mark = takeMark(words, "xc@");
   if (!mark) return undefined;
-  const letter = mark.letter as "x" | "c";
+  const letter = mark.letter as "x" | "c" | "@";
   if (marks[letter] !== undefined) return `${letter} is given twice. Keep one.`;
   if (letter === "x" && !(mark.amount > 0)) {
     return `The count should be a number above 0, like x2. You have "${mark.word}".`;
   }
-  if (!(mark.amount >= 0 && (letter === "x" || mark.amount <= 100))) {
+  if (letter === "@" && !(mark.amount > 0)) {
+    return `The taped distance should be a number of feet above 0, like @27.5. You have "${mark.word}".`;
+  }
+  if (letter === "c" && !(mark.amount >= 0 && mark.amount <= 100)) {
     return `Cull should be 0 to 100 percent, like c10. You have "${mark.word}".`;
   }
   marks[letter] = mark.amount;

@@ -9,6 +9,7 @@ export function sayTree(tree: TallyTree, species: readonly KnownSpecies[], heigh
     `${tree.dbh} in`,
     heights(tree, heightIs),
     tree.cull === null ? "" : `${tree.cull} % cull`,
+    tree.distance == null ? "" : `taped at ${tree.distance} ft`,
     tree.note === "" ? "" : `note: ${tree.note}`,
   ]
     .filter((part) => part !== "")

@@ -11,6 +11,8 @@ export interface TallyTree {
   readonly count: number;
   /** Cull, in percent of the volume; null when none was given. */
   readonly cull: number | null;
+  /** Level distance from the middle of the point; null where it was not taped. [ft] */
+  readonly distance?: number | null;
   readonly note: string;
 }
 

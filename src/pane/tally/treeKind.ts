@@ -33,7 +33,7 @@ export const treeKind = (job: () => Job, now: () => TallyState): EntryKind<Place
     return line.kind === "tree" ? { kind: "entry", entry: { plot, tree: line.tree } } : line;
   },
 
-  row: ({ plot, tree: { species, dbh, logs, height, count, cull, note } }) => ({
+  row: ({ plot, tree: { species, dbh, logs, height, count, cull, distance, note } }) => ({
     // As its own table has the point: a number where the workbook has a number.
     [heading.plot]: job().plots.find((one) => samePlot(one.name, plot))?.value ?? plot,
     [heading.species]: species,
@@ -42,6 +42,7 @@ export const treeKind = (job: () => Job, now: () => TallyState): EntryKind<Place
     [heading.height]: height,
     [heading.count]: count,
     [heading.cull]: cull,
+    [heading.distance]: distance ?? null,
     [heading.note]: note === "" ? null : note,
   }),
 });

@@ -6,7 +6,7 @@ import type { TallyTree } from "./tallyTree";
  * @param heightIs what a bare number behind the DBH means there
  */
 export function writeTallyLine(
-  { species, dbh, logs, height, count, cull, note }: TallyTree,
+  { species, dbh, logs, height, count, cull, distance, note }: TallyTree,
   heightIs: "logs" | "feet" = "logs",
 ): string {
   return [
@@ -16,6 +16,7 @@ export function writeTallyLine(
     height === null ? "" : `h${height}`,
     count === 1 ? "" : `x${count}`,
     cull === null ? "" : `c${cull}`,
+    distance == null ? "" : `@${distance}`,
     note === "" ? "" : `/${note}`,
   ]
     .filter((part) => part !== "")

@@ -18,6 +18,8 @@ const fieldTitles: Readonly<Record<PastedField, string>> = {
   cull: "Cull, %",
   note: "Note",
   height: "Total height, ft",
+  distance: "Distance, ft",
+  accepted: "Accepted because",
 };
 
 /** The first rows as they were pasted, with a menu over each column that says what it holds. */

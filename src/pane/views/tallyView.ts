@@ -75,12 +75,12 @@ const wordsOf = (height: "logs" | "feet") =>
     ? {
         label: "Species, DBH, logs",
         placeholder: "ro 14.3 2.5",
-        hint: "Like ro 14.3 2.5, then h85 for a total height, x2 for two, c10 for 10 % cull, /note. A number alone repeats the species.",
+        hint: "Like ro 14.3 2.5, then h85 for a total height, x2 for two, c10 for 10 % cull, @27.5 for a taped distance, /note. A number alone repeats the species.",
       }
     : {
         label: "Species, DBH, total height",
         placeholder: "ro 14.3 85",
-        hint: "Like ro 14.3 85 for 85 ft, then x2 for two, c10 for 10 % cull, /note. Logs are written 2.5logs. A number alone repeats the species.",
+        hint: "Like ro 14.3 85 for 85 ft, then x2 for two, c10 for 10 % cull, @27.5 for a taped distance, /note. Logs are written 2.5logs. A number alone repeats the species.",
       };
 
 /** Volume and check of a tree, as the sheet has them. */

@@ -48,6 +48,8 @@ describe("a legible line is a tree", () => {
     ["ro 14.3 2.5 c10", tree({ cull: 10 })],
     ["ro 14.3 2.5 c0", tree({ cull: 0 })],
     ["ro 14.3 2.5 c10 x2", tree({ cull: 10, count: 2 })],
+    ["ro 14.3 2.5 @27.5", tree({ distance: 27.5 })],
+    ["ro @27.5 14.3 2.5 x2 /edge", tree({ distance: 27.5, count: 2, note: "edge" })],
     ["ro 14.3 2.5 x2 c10 /fork at 20 ft, 3/4 hollow", tree({ count: 2, cull: 10, note: "fork at 20 ft, 3/4 hollow" })],
     ["ro 14.3 2.5 /  two   stems ", tree({ note: "two stems" })],
     ["ro 14.3 2.5,/near fence", tree({ note: "near fence" })],
@@ -103,6 +105,9 @@ describe("what cannot be a tree says what is missing", () => {
     ["ro 14.3 2.5 c101", "Cull should be 0 to 100 percent"],
     ["ro 14.3 2.5 c", "Cull should be 0 to 100 percent"],
     ["ro 14.3 2.5 c5 c5", "c is given twice"],
+    ["ro 14.3 2.5 @0", "The taped distance should be a number of feet above 0, like @27.5."],
+    ["ro 14.3 2.5 @near", '"@near" is not a number'],
+    ["ro 14.3 2.5 @8 @9", "@ is given twice"],
     ["ro 14 3/0 2", '"3/0" is not a number'],
     ["ro 12345678 2", "is not a number"],
     ["ro 1e3 2", '"1e3" is not a number'],
@@ -160,6 +165,8 @@ describe("whatever is typed", () => {
       "c5",
       "h",
       "h85",
+      "@",
+      "@9",
       "85ft",
       "logs",
       ",",
@@ -178,8 +185,12 @@ describe("whatever is typed", () => {
   });
 
   it("a tree written as a line is read back as the same tree", () => {
+    const taped = fc.option(hundredths(300), { nil: undefined });
+    const anyTapedTree = fc
+      .tuple(anyTree, taped)
+      .map(([one, distance]) => (distance === undefined ? one : { ...one, distance }));
     fc.assert(
-      fc.property(anyTree, (given) => {
+      fc.property(anyTapedTree, (given) => {
         expect(parse(writeTallyLine(given))).toEqual({ kind: "tree", tree: given });
         const inFeet = writeTallyLine(given, "feet");
         expect(parseTallyLine(inFeet, { species, heightIs: "feet" })).toEqual({ kind: "tree", tree: given });
