@@ -25,8 +25,8 @@ it("shows the demo's points on its outline, and writes its trees as CSV text", a
   await pane.button(/Show the text of the trees/).click();
   const text = await pane.field(/132 rows, units in the names/).inputValue();
   expect(text.split("\n").slice(0, 2)).toEqual([
-    "stand,plot,species,dbh_in,logs_16ft,height_ft,count,take,cull_pct,note",
-    "Demo woodlot - invented,1,wo,16.9,2,76,,,15,",
+    "stand,plot,species,dbh_in,logs_16ft,height_ft,count,take,cull_pct,note,distance_ft,accepted_because",
+    "Demo woodlot - invented,1,wo,16.9,2,76,,,15,,,",
   ]);
 });
 
@@ -61,7 +61,7 @@ it("lays points on a pasted outline into a cruise of one's own, the same as the 
 it("has the limiting distances of its gauge on the field tally, by native formulas", async () => {
   const limits = await read(open.page, "Field tally!B7:M9");
   expect(limits[0]).toEqual([...LIMIT_DIAMETERS]);
-  // BAF 10: 2.75 ft for each inch to the centre, half an inch less to the face
+  // BAF 10: 2.75 ft for each inch to the center, half an inch less to the face
   LIMIT_DIAMETERS.forEach((dbh, at) => {
     expect(Number(limits[1]?.[at])).toBeCloseTo(2.75 * dbh, 9);
     expect(Number(limits[2]?.[at])).toBeCloseTo(2.75 * dbh - dbh / 24, 9);

@@ -86,8 +86,12 @@ export function crossingOf(from: MapPoint, to: MapPoint, start: MapPoint, end: M
   const along = (gapEast * otherNorth - gapNorth * otherEast) / turn;
   const alongOther = (gapEast * north - gapNorth * east) / turn;
   if (along <= 0 || along >= 1 || alongOther <= 0 || alongOther >= 1) return undefined;
+  // Lines that meet at a corner do not cross, whatever the last digit says.
+  if ([from, to].some((corner) => isAt(corner, start) || isAt(corner, end))) return undefined;
   return { east: from.east + along * east, north: from.north + along * north } as MapPoint;
 }
+
+const isAt = (one: MapPoint, other: MapPoint) => one.east === other.east && one.north === other.north;
 
 const pairs = (outline: Outline) => outline.map(({ east, north }): [number, number] => [east, north]);
 

@@ -33,14 +33,11 @@ export function readGeoFile(text: string, parseXml: ParseXml): OutlineReading {
   const [polygon] = polygons;
   if (polygon) {
     const [outer = [], ...holes] = polygon;
-    const reading = placesToMap(outer.map(placeOf), `${name} polygon`);
-    const hole =
-      "The outline has a hole, which is not cut out: take points that fall in it off the list, and the acres are without it.";
-    return holes.length > 0 ? { ...reading, notes: [...reading.notes, hole] } : reading;
+    return placesToMap(outer.map(placeOf), `${name} polygon`, { holes: holes.map((hole) => hole.map(placeOf)) });
   }
   refuseMany(name, lines.length, "tracks");
   const [line] = lines;
-  if (line) return placesToMap(line.map(placeOf), `${name} track`, true);
+  if (line) return placesToMap(line.map(placeOf), `${name} track`, { walked: true });
   if (points.length > 0) return placesToMap(points.map(placeOf), `${name} points, in their order`);
   throw new InvalidInput(`This ${name} text holds no outline, no track and no points.`);
 }

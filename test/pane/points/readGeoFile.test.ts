@@ -56,11 +56,19 @@ describe("an outline from a file", () => {
     expect(read(text).source).toBe("KML polygon");
   });
 
-  it("says of a hole that it is not cut out", () => {
-    const hole = closed.map((pair) => [(pair?.[0] ?? 0) * 0.9999 - 0.00895, pair?.[1]]);
-    expect(read(polygon([closed, hole])).notes).toEqual([
-      "The outline has a hole, which is not cut out: take points that fall in it off the list, and the acres are without it.",
+  it("is without its hole, and says so", () => {
+    const inward = (share: number) =>
+      closed.map((pair) => [
+        -89.5668 + ((pair?.[0] ?? 0) + 89.5668) * share,
+        44.1244 + ((pair?.[1] ?? 0) - 44.1244) * share,
+      ]);
+    const { corners: joined, notes } = read(polygon([closed, inward(0.5)]));
+    expect(notes).toEqual([
+      "A hole is cut out of the outline, joined to it by a line: the acres are without it, and no point falls inside.",
     ]);
+    // Half as wide and half as deep, so a quarter of the land
+    expect(outlineAcres(joined)).toBeCloseTo(0.75 * acresOnEllipsoid(), 3);
+    expect(() => read(polygon([closed, inward(1.5)]))).toThrow("A hole should lie inside the outline.");
   });
 
   it("loses the knots of a track, and says so", () => {
