@@ -46,7 +46,7 @@ export async function sawingRatios(): Promise<readonly Ratio[]> {
     ),
     await ratio(
       "Best plan of all patterns, same log, against its live plan",
-      "10 ms class",
+      "5 ms class",
       () => planned(log, products, KERF, { pattern: best }),
       liveAlone,
     ),

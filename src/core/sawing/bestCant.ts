@@ -46,12 +46,12 @@ export interface CantSearch {
 }
 
 export function cantSearch(order: CantOrder, sawing: Sawing): CantSearch {
+  const narrowerThan = new Map<number, readonly (readonly Flitch[])[]>();
   return {
     order,
     inside: (thickness, sides) => {
-      const narrow = order.inside
-        .map((group) => group.filter(({ width }) => width <= thickness))
-        .filter((group) => group.length > 0);
+      const narrow = narrowerThan.get(thickness) ?? narrowed(order.inside, thickness);
+      narrowerThan.set(thickness, narrow);
       return bestStack(narrow, "right", sides, order.roomFor, order, sawing);
     },
     under: order.sideBoards("bottom", toTheBark),
@@ -59,12 +59,16 @@ export function cantSearch(order: CantOrder, sawing: Sawing): CantSearch {
   };
 }
 
+const narrowed = (groups: readonly (readonly Flitch[])[], most: number) =>
+  groups.map((group) => group.filter(({ width }) => width <= most)).filter((group) => group.length > 0);
+
 /**
  * The best cant of all given thicknesses at all heights that hold the pith, each sawn into what is worth most, with the
  * best side boards live-sawn above and below.
  *
- * Of a plain log that is set anywhere; exact, without a grid. Let the cant's middle lie e above the pith (below it everything is the same in a mirror), and
- * let G(y) be what the best side boards under a plane at y are worth, C(e) what the cant is:
+ * Of a plain log that is set anywhere; exact, without a grid. Let the cant's middle lie e above the pith (below it
+ * everything is the same in a mirror), and let G(y) be what the best side boards under a plane at y are worth, C(e) what
+ * the cant is:
  *
  *     total(e) = C(e) + G(e - c/2) + G(-e - c/2),   c  thickness of the cant
  *

@@ -28,7 +28,8 @@ export function sideBoardsOf(
     const key = `${anyFace ? "" : face} ${sides.left} ${sides.right}`;
     const ways = known.get(key);
     if (ways) return ways;
-    const slots = fromOtherEnd(candidates(roomFor, groups, face, sides));
+    const fromAbove = candidates(roomFor, groups, face, sides);
+    const slots = lying.isPlain ? fromAbove : fromOtherEnd(fromAbove); // bounds of a plain log are the same both ways
     const onScale = scaleStep === undefined ? undefined : placesOnScale(scaleStep, markSeenFrom(face, lying), kerf);
     const found = waysToFill(slots, kerf, { ...(lying.isPlain && { upTo: 0 }), ...(onScale && { onScale }) });
     known.set(key, found);

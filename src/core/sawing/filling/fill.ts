@@ -118,21 +118,26 @@ function told<Item>(
   beyond: FillLimits<Item>["beyond"],
 ): readonly (readonly Way<Item>[])[] {
   const byNumber: (Way<Item> | undefined)[] = [];
-  const ways = lists.map((list) =>
-    Array.from({ length: list.count }, (_, i): Way<Item> => {
+  const parts: Way<Item>[][] = [];
+  for (const list of lists) {
+    const ways: Way<Item>[] = [];
+    for (let i = 0; i < list.count; i += 1) {
       const number = list.way[i] as number;
-      return (byNumber[number] = {
+      const way = {
         free: list.free[i] as number,
         worth: all.worth[number] as number,
         pieces: all.pieces[number] as number,
         top: slots[all.slot[number] as number],
         lower: all.lower[number] as number,
         below: byNumber[all.below[number] as number],
-      });
-    }),
-  );
+      };
+      byNumber[number] = way;
+      ways.push(way);
+    }
+    parts.push(ways);
+  }
   for (const { kind, way, slot, lower } of crossings) {
     beyond?.({ kind, way: byNumber[way] as Way<Item>, slot: slots[slot] as Slot<Item>, lower });
   }
-  return ways;
+  return parts;
 }

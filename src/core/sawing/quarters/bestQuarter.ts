@@ -46,14 +46,11 @@ interface Table {
 function tableOf({ places, thicknesses, reach }: PeelChoices, isMirrored: boolean): Table {
   const count = places.length;
   const row = count + 1;
-  const worths = new Float64Array(row * row);
-  const pieces = new Int32Array(row * row);
-  const chosen = new Int32Array(row * row);
+  const { worths, pieces, chosen } = blank(row * row);
   const at = (p: number, a: number) => (isMirrored && p > a ? p * row + a : a * row + p);
   // Along each row the best flitch gets better towards the pith: each walks its own stairs.
-  const standing = (one: readonly Stairs[]) => Int32Array.from(one, (stairs) => stairs.length);
-  const onUpright = thicknesses.map(({ upright }) => standing(upright));
-  const onFlat = thicknesses.map(({ flat }) => standing(flat));
+  const onUpright = thicknesses.map(({ upright }) => upright.map((stairs) => stairs.length));
+  const onFlat = thicknesses.map(({ flat }) => flat.map((stairs) => stairs.length));
 
   for (let a = count - 1; a >= 0; a -= 1) {
     for (let p = isMirrored ? a : count - 1; p >= 0; p -= 1) {
@@ -67,8 +64,8 @@ function tableOf({ places, thicknesses, reach }: PeelChoices, isMirrored: boolea
         for (let isFlat = 0; isFlat <= 1; isFlat += 1) {
           const stair =
             isFlat === 1
-              ? stairAt(flat, a, onFlat[g] as Int32Array, across)
-              : stairAt(upright, p, onUpright[g] as Int32Array, up);
+              ? stairAt(flat, a, onFlat[g] as number[], across)
+              : stairAt(upright, p, onUpright[g] as number[], up);
           if (!stair) continue;
           const then = isFlat === 1 ? at(p, next[a] as number) : at(next[p] as number, a);
           const total = stair.worth + (worths[then] as number);
@@ -89,8 +86,19 @@ function tableOf({ places, thicknesses, reach }: PeelChoices, isMirrored: boolea
   return { at, chosen, isMirrored };
 }
 
+/** Tables of zeros. They are large: one set serves one quarter after another. */
+function blank(size: number): typeof tables {
+  if (tables.worths.length < size) {
+    tables = { worths: new Float64Array(size), pieces: new Int32Array(size), chosen: new Int32Array(size) };
+  } else {
+    for (const table of Object.values(tables)) table.fill(0, 0, size);
+  }
+  return tables;
+}
+let tables = { worths: new Float64Array(0), pieces: new Int32Array(0), chosen: new Int32Array(0) };
+
 /** The best flitch off a face with the other one at a place, no farther out than when it was last asked. */
-function stairAt(stairs: readonly Stairs[], face: number, standing: Int32Array, other: number): Stair | undefined {
+function stairAt(stairs: readonly Stairs[], face: number, standing: number[], other: number): Stair | undefined {
   const own = stairs[face] as Stairs;
   let stair = standing[face] as number;
   while (stair > 0 && (own[stair - 1] as Stair).last >= other) stair -= 1;
@@ -105,18 +113,16 @@ function peelsOf(
   { groups, step }: QuarterOrder,
   { kerf }: Sawing,
 ): readonly Peel[] {
-  const all = groups.flat();
-  const nextOf = new Map(groups.flatMap((group, g) => group.map((flitch) => [flitch, thicknesses[g]?.next] as const)));
+  const all = groups.flatMap((group, g) => group.map((flitch) => ({ flitch, next: thicknesses[g]?.next ?? [] })));
   const inches = (place: number) => kerf / 2 + (places[place] as number) * step;
   const peels: Peel[] = [];
   let [p, a] = [0, 0];
   while (p < places.length && a < places.length) {
     const choice = chosen[at(p, a)] as number;
     if (choice === 0) break;
-    const flitch = all[(choice - 1) >> 1] as Flitch;
+    const { flitch, next } = all[(choice - 1) >> 1] as (typeof all)[number];
     const flat = (choice % 2 === 0) !== (isMirrored && p > a);
     peels.push({ flitch, flat, across: inches(p), up: inches(a) });
-    const next = nextOf.get(flitch) as Int32Array;
     if (flat) a = next[a] as number;
     else p = next[p] as number;
   }

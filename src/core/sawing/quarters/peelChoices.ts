@@ -28,7 +28,7 @@ export interface PeelThickness {
   /** The very same where the log is round. */
   readonly upright: readonly Stairs[];
   /** For each place the number of the one a board and its kerf farther out; the count of places where there is none. */
-  readonly next: Int32Array;
+  readonly next: readonly number[];
 }
 
 export function peelChoices({ groups, bladeAboveBed, step }: QuarterOrder, sawing: Sawing): PeelChoices {
@@ -45,7 +45,7 @@ export function peelChoices({ groups, bladeAboveBed, step }: QuarterOrder, sawin
     const upright = isRound(log) ? flat : off("upright");
     numberOfFirst += group.length;
     const pitch = pitches[g] as number;
-    return { flat, upright, next: Int32Array.from(places, (place) => numberOf.get(place + pitch) ?? places.length) };
+    return { flat, upright, next: places.map((place) => numberOf.get(place + pitch) ?? places.length) };
   });
   const reachOff = (face: SawnFace) =>
     places.map((_, i) => Math.max(...thicknesses.map((one) => one[face][i]?.at(-1)?.last ?? -1)));
