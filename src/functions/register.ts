@@ -11,6 +11,7 @@ import * as density from "./density";
 import * as describe from "./describe";
 import * as designs from "./designs";
 import * as harvest from "./harvest";
+import * as inOrOut from "./inOrOut";
 import * as localTables from "./localTables";
 import * as logCubic from "./logCubic";
 import * as logMeasures from "./logMeasures";
@@ -30,7 +31,10 @@ import * as stand from "./stand";
 import * as standSummary from "./standSummary";
 import * as strata from "./strata";
 import * as stem from "./stem";
+import * as taper from "./taper";
 import * as tree from "./tree";
+import * as treeMeasures from "./treeMeasures";
+import * as treeWeight from "./treeWeight";
 import * as trust from "./trust";
 import * as wood from "./wood";
 import * as woods from "./woods";
@@ -40,9 +44,13 @@ import * as working from "./working";
 const shells = [
   plan,
   outline,
+  inOrOut,
   woods,
   tree,
+  treeMeasures,
   stem,
+  taper,
+  treeWeight,
   localTables,
   speciesList,
   harvest,

@@ -1,4 +1,5 @@
-import { PartOfStem, stemDiameter, stemVolume } from "../../src/functions/stem";
+import { PartOfStem, stemVolume } from "../../src/functions/stem";
+import { stemDiameter } from "../../src/functions/taper";
 import { ratio, type Ratio } from "./ratio";
 
 const ROWS = 100_000;

@@ -63,7 +63,7 @@ describe("the stem and the local table, on the page", () => {
     const [, b] = [await cell("Local volume!K14"), await cell("Local volume!K15")];
     expect(b).toBeGreaterThan(0.001);
     expect(await cell("Local volume!K17")).toBe(10);
-    const rows = await read(opened.page, "Local volume!C9:H18");
+    const rows = await read(opened.page, "Local volume!C10:H19");
     const a = (await cell("Local volume!K14")) as number;
     for (const [dbh, height, volume, , byTable, off] of rows as number[][]) {
       expect(byTable).toBeCloseTo(a + (b as number) * dbh! * dbh! * height!, 6);

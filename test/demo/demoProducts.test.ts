@@ -3,7 +3,8 @@ import { demoContent } from "../../src/demo/demoWorkbook";
 import { productTable } from "../../src/functions/products";
 import { checkHeights, checkSpecies, speciesOf } from "../../src/functions/speciesList";
 import { standSummary } from "../../src/functions/standSummary";
-import { stemVolume, treeWeight, WeightOfTree } from "../../src/functions/stem";
+import { stemVolume } from "../../src/functions/stem";
+import { treeWeight, WeightOfTree } from "../../src/functions/treeWeight";
 import { product, species, tree } from "../../src/workbook/tables";
 import * as demo from "./demoColumns";
 

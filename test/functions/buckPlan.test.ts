@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { buckPlan } from "../../src/functions/bucking";
 import { CubicFormulaName, logCubic } from "../../src/functions/logCubic";
-import { stemDiameter, stemVolume } from "../../src/functions/stem";
+import { stemDiameter } from "../../src/functions/taper";
+import { stemVolume } from "../../src/functions/stem";
 
 /** A text or number as a cell may hold it, whatever the argument is meant to be. */
 const cell = (value: unknown) => value as never;

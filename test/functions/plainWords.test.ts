@@ -6,8 +6,9 @@ import { logTaper } from "../../src/functions/logMeasures";
 import { rulePrice } from "../../src/functions/scaleSheets";
 import { sawYield } from "../../src/functions/sawing";
 import { defectPercent } from "../../src/functions/scaling";
-import { stemDiameter } from "../../src/functions/stem";
-import { treeLogs, treeValue, treeVolume } from "../../src/functions/tree";
+import { stemDiameter } from "../../src/functions/taper";
+import { treeLogs, treeVolume } from "../../src/functions/tree";
+import { treeValue } from "../../src/functions/treeMeasures";
 import { errorOf } from "../support/cells";
 
 const cell = (value: unknown) => [[value]];

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { buckPlan } from "../../src/functions/bucking";
 import { productTable } from "../../src/functions/products";
 import { sawYield } from "../../src/functions/sawing";
-import { stemDiameter, stemVolume } from "../../src/functions/stem";
+import { stemDiameter } from "../../src/functions/taper";
+import { stemVolume } from "../../src/functions/stem";
 
 const column = (...values: unknown[]) => values.map((value) => [value]);
 const cell = (value: unknown) => value as never;

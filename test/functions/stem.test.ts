@@ -3,16 +3,9 @@ import { barkSides } from "../../src/core/tree/national/barkSides";
 import { standOrigins } from "../../src/core/tree/national/standOrigins";
 import { stemParts } from "../../src/core/tree/national/stemParts";
 import { treeWeights } from "../../src/core/tree/national/treeWeights";
-import {
-  OriginOfStand,
-  PartOfStem,
-  SideOfBark,
-  stemDiameter,
-  StemUnits,
-  stemVolume,
-  treeWeight,
-  WeightOfTree,
-} from "../../src/functions/stem";
+import { OriginOfStand, PartOfStem, StemUnits, stemVolume } from "../../src/functions/stem";
+import { OriginOfStem, SideOfBark, stemDiameter, TaperUnits } from "../../src/functions/taper";
+import { OriginOfTree, treeWeight, WeightOfTree, WeightUnits } from "../../src/functions/treeWeight";
 
 /** A text or number as a cell may hold it, whatever the argument is meant to be. */
 const cell = (value: unknown) => value as never;
@@ -176,7 +169,7 @@ describe("STEMDIAMETER", () => {
   it("refuses a height above the tip, in the unit that was given", () => {
     expect(oak(66)).toEqual([[valueError("At height should be between 0.1 and 65 ft. You have 66.")]]);
     expect(
-      stemDiameter(cell(802), cell(46), cell(20), cell(21), cell(null), cell(null), cell(null), StemUnits.Metric),
+      stemDiameter(cell(802), cell(46), cell(20), cell(21), cell(null), cell(null), cell(null), TaperUnits.Metric),
     ).toEqual([[valueError("At height should be between 0.03048 and 20 m. You have 21.")]]);
   });
 
@@ -189,7 +182,7 @@ describe("STEMDIAMETER", () => {
       cell(null),
       cell("M220"),
       cell(null),
-      StemUnits.Metric,
+      TaperUnits.Metric,
     );
     expect(metric).toEqual([[near(13.1813 * 2.54, 3)]]);
   });
@@ -213,7 +206,7 @@ describe("TREEWEIGHT", () => {
   });
 
   it("answers in kilograms when metric", () => {
-    const [none, metric] = [cell(null), StemUnits.Metric];
+    const [none, metric] = [cell(null), WeightUnits.Metric];
     expect(treeWeight(cell(202), cell(50.8), cell(33.528), none, cell("240"), none, none, none, metric)).toEqual([
       [near(3154.554 * 0.45359237, 2)],
     ]);
@@ -233,7 +226,14 @@ describe("the menus that a formula offers", () => {
     ["sides of the bark", SideOfBark, barkSides],
     ["weights", WeightOfTree, treeWeights],
     ["origins", OriginOfStand, standOrigins],
+    ["origins where taper is asked", OriginOfStem, standOrigins],
+    ["origins where weight is asked", OriginOfTree, standOrigins],
   ] as const)("hold all %s", (_, menu, choices) => {
     expect(Object.values(menu)).toEqual(choices.map(({ title }) => title));
+  });
+
+  it("hold both unit systems", () => {
+    for (const menu of [StemUnits, TaperUnits, WeightUnits])
+      expect(Object.values(menu)).toEqual(["imperial", "metric"]);
   });
 });

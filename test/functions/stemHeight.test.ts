@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { logsFromHeight } from "../../src/functions/woods";
-import { SideOfBark, stemDiameter, stemHeight, StemUnits } from "../../src/functions/stem";
+import { SideOfBark, stemDiameter, stemHeight, TaperUnits } from "../../src/functions/taper";
 import { allSpecies } from "../../src/core/tree/national/species";
 import { numberIn, published } from "../support/published";
 
@@ -86,7 +86,7 @@ describe("STEMHEIGHT", () => {
         SideOfBark.Outside,
         cell("M220"),
         cell(null),
-        StemUnits.Metric,
+        TaperUnits.Metric,
       ),
     ).toEqual([[near(39.21413 * 0.3048, 3)]]);
   });

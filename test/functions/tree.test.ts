@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { smallEndRules } from "../../src/core/log/findLogRule";
 import { menuRules } from "../../src/core/log/rules";
-import { basalArea, formClass, treeLogs, TreeUnits, treeVolume, TreeVolumeRule } from "../../src/functions/tree";
+import { basalArea, treeLogs, TreeUnits, treeVolume, TreeVolumeRule } from "../../src/functions/tree";
+import { formClass } from "../../src/functions/treeMeasures";
 
 /** A text or number as a cell may hold it, whatever the argument is meant to be. */
 const cell = (value: unknown) => value as never;

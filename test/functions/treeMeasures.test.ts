@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { insideBark, treeValue } from "../../src/functions/tree";
+import { insideBark, treeValue } from "../../src/functions/treeMeasures";
 import { biltmoreMark, dbhFromGirth, WoodsUnits } from "../../src/functions/woods";
 
 /** A text or number as a cell may hold it, whatever the argument is meant to be. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { StemUnits, treeWeight, WeightOfTree } from "../../src/functions/stem";
+import { treeWeight, WeightOfTree, WeightUnits } from "../../src/functions/treeWeight";
 import { numberIn, published } from "../support/published";
 
 /** A text or number as a cell may hold it, whatever the argument is meant to be. */
@@ -53,7 +53,7 @@ describe("TREEWEIGHT of a tree with cull or a broken top", () => {
       cell(null),
       cell(null),
       cell(59 * 0.3048),
-      StemUnits.Metric,
+      WeightUnits.Metric,
     );
     expect(metric[0]?.[0]).toBeCloseTo((oak(null, 59)[0]?.[0] as number) * 0.45359237, 4);
   });

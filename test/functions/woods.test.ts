@@ -2,16 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { measureTos } from "../../src/core/cruise/measureTo";
 import { heightScales } from "../../src/core/tree/heightScales";
-import {
-  AngleScale,
-  horizontalDistance,
-  inOrOut,
-  limitingDistance,
-  logsFromHeight,
-  TapeTo,
-  treeHeight,
-  WoodsUnits,
-} from "../../src/functions/woods";
+import { AngleScale, horizontalDistance, logsFromHeight, treeHeight, WoodsUnits } from "../../src/functions/woods";
+import { inOrOut, limitingDistance, TapeTo, TapeUnits } from "../../src/functions/inOrOut";
 
 /** A text or number as a cell may hold it, whatever the argument is meant to be. */
 const cell = (value: unknown) => value as never;
@@ -34,7 +26,7 @@ describe("LIMITINGDISTANCE", () => {
   });
 
   it("in metric is D / (2 sqrt(BAF)): 30 cm at 4 m2/ha is 7.5 m", () => {
-    expect(limitingDistance(cell(30), cell(4), cell(null), cell(null), WoodsUnits.Metric)).toEqual([[near(7.5, 9)]]);
+    expect(limitingDistance(cell(30), cell(4), cell(null), cell(null), TapeUnits.Metric)).toEqual([[near(7.5, 9)]]);
   });
 
   it("passes over blanks and refuses a text", () => {
@@ -69,7 +61,7 @@ describe("INOROUT", () => {
   it("reads meters, and keeps the tenth of a foot when the tolerance is left out", () => {
     // 30 cm at 4 m2/ha: 7.5 m; a tenth of a foot is 0.0305 m.
     const at = (metres: number) =>
-      inOrOut(cell(30), cell(metres), cell(4), cell(null), cell(null), cell(null), WoodsUnits.Metric);
+      inOrOut(cell(30), cell(metres), cell(4), cell(null), cell(null), cell(null), TapeUnits.Metric);
     expect([at(7.46), at(7.48), at(7.52), at(7.54)].flat(2)).toEqual([
       "In",
       "Too close - tape again",
@@ -147,7 +139,7 @@ it("metric and imperial tell one limit and one height", () => {
     fc.property(reach, fc.constantFrom(TapeTo.Center, TapeTo.Face), ({ dbh, baf, slope, distance }, to) => {
       // An inch is 2.54 cm, a foot 0.3048 m; an acre is 43 560 square feet and a hectare 10 000 square meters.
       const bafMetric = (baf * 10_000) / 43_560;
-      const metric = limitingDistance(cell(dbh * 2.54), cell(bafMetric), to, cell(slope), WoodsUnits.Metric);
+      const metric = limitingDistance(cell(dbh * 2.54), cell(bafMetric), to, cell(slope), TapeUnits.Metric);
       expect(number(metric)).toBeCloseTo(number(limitingDistance(cell(dbh), cell(baf), to, cell(slope))) * 0.3048, 6);
 
       const height = treeHeight(
@@ -171,5 +163,7 @@ describe("the menus that a formula offers", () => {
   it("hold every scale of an instrument", () => {
     expect(Object.values(AngleScale)).toEqual(heightScales.map(({ title }) => title));
   });
-  it("hold both unit systems", () => expect(Object.values(WoodsUnits)).toEqual(["imperial", "metric"]));
+  it("hold both unit systems", () => {
+    for (const menu of [WoodsUnits, TapeUnits]) expect(Object.values(menu)).toEqual(["imperial", "metric"]);
+  });
 });

@@ -8,7 +8,7 @@ import Papa from "papaparse";
 import { afterAll, describe, expect, it } from "vitest";
 import { demoContent, demoWorkbook } from "../../src/demo/demoWorkbook";
 
-import { TapeTo, limitingDistance } from "../../src/functions/woods";
+import { TapeTo, limitingDistance } from "../../src/functions/inOrOut";
 import { fieldTallyFile } from "../../src/workbook/portable/fieldTallyFile";
 import { planFile } from "../../src/workbook/portable/planFile";
 import { FIELD_TALLY, fieldTallySheet, type FieldTallyContent } from "../../src/workbook/sheets/fieldTally";

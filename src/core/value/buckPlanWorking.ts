@@ -48,7 +48,7 @@ function logSteps(order: BuckOrder, log: BuckedLog, above: Best, number: number)
   const steps: readonly Step[] = [
     {
       sum: sum`${from} + ${length} + ${order.trim}`,
-      meaning: `Its bottom, its length and its trim come to the height where it is cut off`,
+      meaning: `Where it is cut off: from its bottom, its length and its trim`,
       value: to,
       unit: "ft",
     },

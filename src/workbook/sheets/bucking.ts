@@ -14,7 +14,7 @@ import { stemOrder, stemSpeciesMeant } from "./stemOrder";
 const FIRST = 5;
 const PLAN_AT = "A17";
 const PLAN_COLUMNS = 9;
-const FLAWS_AT = "K6";
+const FLAWS_AT = "K7";
 const HABITS_AT = "O6";
 const HABIT_COLUMNS = 5;
 
@@ -49,7 +49,7 @@ export function buckingSheet({ stem }: WorkbookContent): SheetPlan {
       ),
       down(beside(PLAN_AT, -3, 0), "Computed", [{ formula: headline }]),
       heading(beside(PLAN_AT, -1, 0), "The best-paying way to cut it, from the butt up", PLAN_COLUMNS),
-      heading(beside(FLAWS_AT, -2, 0), "Rot, crooks and breaks", 3),
+      heading(beside(FLAWS_AT, -3, 0), "Rot, crooks and breaks", 3),
       heading(beside(HABITS_AT, -2, 0), "Beside habits of cutting it", HABIT_COLUMNS),
       down(beside(HABITS_AT, -1, 0), "Note", ["Each log of a habit is sold as the product that pays most for it."]),
     ],

@@ -9,7 +9,7 @@ import { FIT_AT, localFitRange, LOCAL_VOLUME } from "./localVolumeCells";
 import { speciesCodes } from "./setup";
 import { asked, cautionLine, down, heading, sheetPlan, title, yesOrNo } from "./sheetParts";
 
-const TABLE_AT = "A8";
+const TABLE_AT = "A9";
 const SETTINGS_AT = "J5";
 const VOLUMES_AT = "N5";
 const VOLUMES_ROWS = 62;
@@ -23,7 +23,7 @@ export function localVolumeSheet(content: WorkbookContent): SheetPlan {
     name: LOCAL_VOLUME,
     sheetClass: "foundation",
     landscape: true,
-    frozenRows: 8,
+    frozenRows: 9,
     widths: [...felledColumns(content).map(({ width }) => width), 3, 32, 22, 40, 3, 10],
     blocks: [
       title(LOCAL_VOLUME),
@@ -67,7 +67,11 @@ export function localVolumeSheet(content: WorkbookContent): SheetPlan {
         rows: 17,
         columns: 2,
         formats: [formats.general, formats.fitted],
-        rowFormats: { 6: formats.whole, ...Object.fromEntries([13, 14, 15, 16].map((row) => [row, formats.tenth])) },
+        rowFormats: {
+          6: formats.whole,
+          ...Object.fromEntries([7, 8, 9, 11].map((row) => [row, formats.thickness])),
+          ...Object.fromEntries([13, 14, 15, 16].map((row) => [row, formats.tenth])),
+        },
       },
       {
         name: out.localTable,

@@ -27,7 +27,7 @@ export const speciesColumns: readonly ColumnPlan[] = [
   },
   { heading: species.national, width: 28, formula: listed("Name") },
   { heading: species.scientific, width: 28, format: formats.text },
-  { heading: species.group, width: 32, formula: listed("Group") },
+  { heading: species.group, width: 36, formula: listed("Group") },
   {
     heading: species.formClass,
     width: 12,

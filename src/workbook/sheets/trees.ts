@@ -23,8 +23,8 @@ export function treesSheet(content: WorkbookContent): SheetPlan {
       title("Trees"),
       down("A2", "Note", [
         "Type plot, species, DBH and the height: 16-ft logs to the half, or the total height in feet. A blank Count is one tree. A blank Take counts as part of the harvest; No leaves the tree standing.",
-        "Logs lead to Volume bf, gross, by the log rule and the form class of the species. Total height leads to Wood ft3 and Green lb, by the national equations. Volume by tells which height a tree has. Harvest bf and Lumber bf take the cull off; Lumber bf is what the logs should saw out to, times Realized lumber.",
-        "Check asks about a row that looks odd, by itself or beside the others; a tree that was taped has its level distance under Distance ft. Say under Accepted because why it is right, and it no longer counts as open.",
+        "Logs lead to Volume bf, gross, by log rule and form class; total height to Wood ft3 and Green lb by the national equations. Volume by tells which height a tree has. Harvest and Lumber bf have the cull off.",
+        "Check asks about a row that looks odd: say under Accepted because why it is right. A taped tree has its level distance under Distance ft. Lumber bf is what the logs should saw out to, times Realized lumber.",
       ]),
       heading(beside(checksAt, -1, 0), "Checks of each row", 1),
     ],

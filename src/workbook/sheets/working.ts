@@ -29,7 +29,7 @@ export function workingSheet(): SheetPlan {
     name: WORKING_SHEET,
     sheetClass: "presentation",
     landscape: true,
-    widths: [44, 72, 16, 10, 3, 34, 20, 10],
+    widths: [44, 74, 18, 10, 3, 34, 20, 10],
     frozenRows: 3,
     blocks: [
       title(WORKING_SHEET),
