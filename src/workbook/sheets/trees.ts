@@ -4,7 +4,8 @@ import { out, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { rowChecks } from "./rowChecks";
 import { down, heading, sheetPlan, title } from "./sheetParts";
-import { treeCheckArguments, treeColumns } from "./treeColumns";
+import { treeCheckArguments } from "./treeChecks";
+import { treeColumns } from "./treeColumns";
 
 export const TREES_SHEET = "Trees";
 const TABLE_AT = "A7";
