@@ -86,6 +86,12 @@ describe("the stem and the local table, on the page", () => {
     const [a, b] = (await read(page, "Local volume!K14:K15")).flat() as number[];
     expect(local).toBeCloseTo(a! + b! * 16.9 * 16.9 * 72, 6);
     expect(local).not.toBeCloseTo(national as number, 1);
+    // The products and what they leave are that very wood: all trees have a height here, so the stand's wood is the same.
+    const whole = (await read(page, "Products!J9:Q33")).find(([name]) => name === "Whole stems")?.[4];
+    const wood = (await read(page, "Products!J61:O66")).find(([name]) => String(name).startsWith("Volume"))?.[1];
+    expect(whole).toBeGreaterThan(0);
+    expect(whole).toBeCloseTo(wood as number, 6);
+    expect(String(await cell("Products!J8"))).toContain("the wood by your local table");
     await put(page, "Local volume!K7", [["ro"]]);
     expect(await cell(`Trees!${at("Wood ft3")}`)).toBe(national);
     await put(page, "Local volume!K6:K7", [[""], ["wo"]]);
@@ -100,7 +106,7 @@ describe("the stem and the local table, on the page", () => {
     await put(page, "Local volume!K5", [["Combined variable"]]);
     await put(
       page,
-      "Local volume!E9:E18",
+      "Local volume!E10:E19",
       Array.from({ length: 10 }, () => [""]),
     );
     expect(await cell("Local volume!J12")).toBe("No trees yet");
