@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { cant } from "../../../src/core/sawing/patterns/cant";
 import { cantOnGrid } from "../../support/cantOnGrid";
 import { expectAsPrinted } from "../../support/expectAsPrinted";
 import { numberIn, published, type PublishedRow } from "../../support/published";
-import { cantVolume } from "../../support/sawing";
+import { boardsOf, cantVolume, inchBoards, planned, sawLog } from "../../support/sawing";
 
 const table = published("sawing/cantSawing.csv");
 const CANTS = [4, 6, 8, 10, 12];
@@ -36,4 +37,32 @@ describe("cant sawing of planks and inch boards from a cylinder", () => {
       expectAsPrinted(onGrid, numberIn(row, "volume"), table.printedTo);
     }
   });
+});
+
+describe("cant sawing of inch boards alone from a cylinder", () => {
+  const cylinders = published("sawing/liveSawing.csv");
+  const widthsOf = (row: PublishedRow) => {
+    const diameter = numberIn(row, "diameter");
+    const log = sawLog(diameter, diameter, numberIn(row, "length"));
+    const sizes = inchBoards(numberIn(row, "least width"), diameter);
+    const plan = planned(log, sizes, numberIn(row, "kerf"), { pattern: cant, shortBoards: false });
+    return boardsOf(plan).reduce((sum, { piece }) => sum + piece.width, 0);
+  };
+
+  it.each(cylinders.rows)("$diameter in, kerf $kerf, from $least width in: $cant widths on a finer grid in", (row) => {
+    expect(widthsOf(row)).toBe(numberIn(row, "cant widths on a finer grid"));
+  });
+
+  it("has printed figures that a plain grid programme comes to as well, on the grid of each row", () => {
+    expect(cylinders.rows).toHaveLength(76);
+    for (const row of cylinders.rows) {
+      const [diameter, leastWidth] = [numberIn(row, "diameter"), numberIn(row, "least width")];
+      const cants = Array.from({ length: diameter - leastWidth }, (_, i) => leastWidth + i);
+      const onGrid = (step: number) =>
+        Math.round((cantOnGrid(diameter, numberIn(row, "kerf"), cants, step, { leastWidth, planks: [] }) * 12) / 8);
+      expect(onGrid(1 / 16)).toBe(numberIn(row, "cant widths on 1/16 in"));
+      // Finer ones than 1/64 in take minutes; they were run once.
+      if (row["finer grid"] === "64") expect(onGrid(1 / 64)).toBe(numberIn(row, "cant widths on a finer grid"));
+    }
+  }, 120_000);
 });
