@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { LIMIT_DIAMETERS } from "../../src/workbook/sheets/fieldTallyLimits";
 import { openPage, type OpenPage } from "./support/page";
@@ -56,6 +57,38 @@ it("lays points on a pasted outline into a cruise of one's own, the same as the 
   const walk = await read(open.page, "Point list!B10:I11");
   expect(walk[0]?.slice(0, 1)).toEqual([1]);
   expect([walk[0]?.[3], walk[0]?.[5], walk[0]?.[6], walk[0]?.[7]]).toEqual([0, 220, expect.closeTo(10 / 3, 6), 88]);
+});
+
+it("warns where outline and Setup differ, and sets the acres of the outline when asked", async () => {
+  await pane.go("Lay out points");
+  await pane.text("Paste another outline").click();
+  await pane.field(/Corners in order around the tract/).fill("0, 0\n660, 0\n660, 990\n0, 990");
+  await pane.untilItSays(/The outline has 15\.0 acres, but Setup has 10\.0\. One of them is wrong/);
+  await pane.button("Set acres to 15").click();
+  await pane.untilItSays(/4 corners, 15\.0 acres; Setup has 15\.0, 0\.0 % apart/);
+  expect((await read(open.page, "Setup!B4:B12")).flat()).toContain(15);
+});
+
+it("cuts a hole out of an outline from a map, and saves the points as a file for a receiver", async () => {
+  const square = (west: number, south: number, wide: number) => [
+    [west, south],
+    [west + wide, south],
+    [west + wide, south + wide],
+    [west, south + wide],
+    [west, south],
+  ];
+  const coordinates = [square(-89.57, 44.12, 0.002), square(-89.5695, 44.1205, 0.001)];
+  await pane.field(/Corners in order around the tract/).fill(JSON.stringify({ type: "Polygon", coordinates }));
+  // By latitude 44.121, a degree is 111,110 m north and 80,060 m east: 8.79 acres, less a quarter of them
+  await pane.untilItSays(/A hole is cut out of the outline.*The outline has 6\.6 acres, but Setup has 15\.0/);
+  await pane.text("For a satellite receiver (GPX)").click();
+  const [file] = await Promise.all([
+    open.page.waitForEvent("download"),
+    pane.button(/Save as a file: .*\.gpx/).click(),
+  ]);
+  expect(file.suggestedFilename()).toMatch(/\.gpx$/);
+  expect(readFileSync((await file.path()) ?? "", "utf8")).toMatch(/^<\?xml[^]*<wpt lat="44\.12/);
+  await pane.field(/Corners in order around the tract/).fill("");
 });
 
 it("has the limiting distances of its gauge on the field tally, by native formulas", async () => {

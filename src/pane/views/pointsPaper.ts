@@ -4,6 +4,7 @@ import { POINT_LIST } from "../../workbook/sheets/pointList";
 import { actionButton } from "../components/actionButton";
 import { copyText } from "../components/copyText";
 import { message } from "../components/message";
+import { fileNameOf } from "../components/saveText";
 import type { Job } from "../job/job";
 import type { Pane } from "../pane";
 import { gpxText } from "../points/gpxText";
@@ -81,9 +82,10 @@ function receiver(pane: Pane, job: Job, { shown, proposal }: PointsModel) {
           </p>`
         : copyText({
             id: "points-gpx",
-            label: "Save this text as a file whose name ends in .gpx",
+            label: "Your points as a file for the receiver",
             text: gpxText(job.stand, points),
             button: "Copy as GPX text",
+            file: { fileName: fileNameOf(job.stand, ".gpx"), type: "application/gpx+xml" },
             say: pane.say,
           })
     }

@@ -2,6 +2,7 @@ import { html, nothing } from "lit";
 import { actionButton } from "../components/actionButton";
 import { copyText } from "../components/copyText";
 import { radioField } from "../components/radioField";
+import { fileNameOf } from "../components/saveText";
 import type { Job } from "../job/job";
 import type { Pane } from "../pane";
 import { csvWorkbook, showCsv } from "../share/makeCsv";
@@ -33,6 +34,10 @@ export function shareCsv(pane: Pane, job: Job) {
             label: `${csv.rows} ${csv.rows === 1 ? "row" : "rows"}, units in the names`,
             text: csv.text,
             button: "Copy as CSV text",
+            file: {
+              fileName: fileNameOf(pane.state.share.leaveOutPrivate ? "" : job.stand, ` ${csv.what}.csv`),
+              type: "text/csv",
+            },
             say: pane.say,
           })
     }
