@@ -91,6 +91,21 @@ it("cuts a hole out of an outline from a map, and saves the points as a file for
   await pane.field(/Corners in order around the tract/).fill("");
 });
 
+it("leads from the plan to the tally to print", async () => {
+  await pane.go("Plan the cruise");
+  await pane.button("Print tally").click();
+  await pane.untilItSays(/This is the tally to print/);
+  const sheet = await open.page.evaluate(() =>
+    Excel.run(async (context) => {
+      const active = context.workbook.worksheets.getActiveWorksheet();
+      active.load("name");
+      await context.sync();
+      return active.name;
+    }),
+  );
+  expect(sheet).toBe("Field tally");
+});
+
 it("has the limiting distances of its gauge on the field tally, by native formulas", async () => {
   const limits = await read(open.page, "Field tally!B7:M9");
   expect(limits[0]).toEqual([...LIMIT_DIAMETERS]);

@@ -1,23 +1,19 @@
 import { html, nothing } from "lit";
-import { live } from "lit/directives/live.js";
 import { menuRules } from "../../core/log/rules";
 import { BAND, bafOptions } from "../../core/cruise/bafOptions";
-import { actionButton } from "../components/actionButton";
 import { choiceField } from "../components/choiceField";
 import { radioField } from "../components/radioField";
 import { textField } from "../components/textField";
 import { figure } from "../figures";
 import { feetPerChain } from "../plan/chains";
-import { buildCruise } from "../plan/buildCruise";
 import { measuredVariation } from "../plan/measuredVariation";
 import { gauges, mixtures, type PlanForm } from "../plan/planForm";
 import { readPlan, variationOf } from "../plan/readPlan";
 import type { Pane } from "../pane";
-import { speciesLine, speciesList } from "../plan/speciesList";
-import { proposeCode } from "../species/proposeCode";
-import { speciesFinder } from "./speciesFinder";
-import { planNumbers } from "./planNumbers";
+import { planBuild } from "./planBuild";
 import { methods, sizeBox, strataBox } from "./planMethod";
+import { planNumbers } from "./planNumbers";
+import { planSpecies } from "./planSpecies";
 
 /** Acres, how mixed, the margin one can live with: and from them points, gauge, spacing, and the workbook itself. */
 export function planView(pane: Pane) {
@@ -102,43 +98,8 @@ export function planView(pane: Pane) {
       value: plan.rule,
       onChoose: (rule) => set({ rule }),
     })}
-    ${box("formClass", "Form class", "%", "78 where you have not measured your own.")}
-    <details class="more">
-      <summary>Species codes</summary>
-      <div class="field">
-        <label for="plan-species">One a line: code, name, inventory code if you know it</label>
-        <textarea
-          id="plan-species"
-          rows="6"
-          .value=${live(plan.species)}
-          @input=${(event: Event) => set({ species: (event.target as HTMLTextAreaElement).value })}
-        ></textarea>
-      </div>
-      ${speciesFinder(pane, {
-        id: "plan-find",
-        label: "Find one to add",
-        onPick: ({ name, fia }) => {
-          const line = speciesLine({ code: proposeCode(name, speciesList(plan.species)), name, fia });
-          set({ species: [plan.species.trimEnd(), line].filter((one) => one !== "").join("\n") });
-        },
-      })}
-    </details>
-    ${strataBox(plan.strata, reading.points, (strata) => set({ strata }))}
-    <div class="actions">
-      ${actionButton({
-        label: "Build workbook",
-        kind: "main",
-        disabled: reading.settings === undefined,
-        onPress: () => void buildCruise(pane, reading),
-      })}
-    </div>
-    ${
-      reading.settings === undefined
-        ? html`<p class="hint">
-            ${plan.acres.trim() === "" ? "Type the acres first." : "Mend the boxes marked above first."}
-          </p>`
-        : nothing
-    }
+    ${box("formClass", "Form class", "%", "78 where you have not measured your own.")} ${planSpecies(pane)}
+    ${strataBox(plan.strata, reading.points, (strata) => set({ strata }))} ${planBuild(pane, reading)}
   `;
 }
 
