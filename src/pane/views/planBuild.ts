@@ -1,5 +1,4 @@
 import { html, nothing } from "lit";
-import { FIELD_TALLY } from "../../workbook/sheets/fieldTally";
 import { actionButton } from "../components/actionButton";
 import type { Pane } from "../pane";
 import { buildCruise } from "../plan/buildCruise";
@@ -29,6 +28,9 @@ export function planBuild(pane: Pane, reading: PlanReading) {
 
 /** No pane may print, so it leads to the sheet and says how. */
 async function showTally(pane: Pane): Promise<void> {
-  const there = await pane.run("Going to the sheet", () => pane.host.select({ sheet: FIELD_TALLY, at: "A1" }));
+  const there = await pane.run("Going to the sheet", async () => {
+    const { FIELD_TALLY } = await import("../../workbook/sheets/fieldTally");
+    await pane.host.select({ sheet: FIELD_TALLY, at: "A1" });
+  });
   if (there) pane.say("This is the tally to print: use the spreadsheet's own print command.");
 }
