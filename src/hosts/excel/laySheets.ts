@@ -59,8 +59,6 @@ async function clearTheGround(
   );
   refuseTaken("cell", names.items, newPlans.flatMap(namesOf));
 
-  const namesThatGo = plans.filter(standing).flatMap(namesOf);
-  names.items.filter((item) => namesThatGo.some(({ name }) => same(name, item.name))).forEach((item) => item.delete());
   tablesThatGo.forEach((table) => table.delete());
   used.forEach((range, i) => {
     if (range.isNullObject) return;
@@ -70,6 +68,9 @@ async function clearTheGround(
     cells?.conditionalFormats.clearAll();
     cells?.clear();
   });
+  // Last, when no formula asks for them any more: a name that goes has every formula of the workbook looked through.
+  const namesThatGo = plans.filter(standing).flatMap(namesOf);
+  names.items.filter((item) => namesThatGo.some(({ name }) => same(name, item.name))).forEach((item) => item.delete());
   return plans.map((plan) => standing(plan) ?? worksheets.add(plan.name));
 }
 

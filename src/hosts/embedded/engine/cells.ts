@@ -2,6 +2,7 @@ import { type ICellData, IUndoRedoService, type Nullable } from "@univerjs/core"
 import { SetRangeValuesMutation, SetStyleCommand, SetWorksheetColWidthMutation } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { meet, type Zone } from "../../../workbook/address";
+import { cellData } from "./cellData";
 import { cellMatrix } from "./cellMatrix";
 import { fromEngine, type Place, toEngine } from "./place";
 import { holdsValue, type PlainValue, plainValue } from "./plainValue";
@@ -70,6 +71,21 @@ export class Cells {
     if (!cellValue) return;
     const params = { unitId: this.workbook.getId(), subUnitId: place.sheetId, cellValue, trigger: SetStyleCommand.id };
     this.spreadsheet.api.syncExecuteCommand(SetRangeValuesMutation.id, params);
+  }
+
+  /** Empties what cells hold. Cells that hold nothing are passed over: the grid would measure the rows of each one. */
+  empty(place: Place): void {
+    const sheet = this.worksheet(place.sheetId).getSheet();
+    this.write(place, (i, j) => {
+      const cell = sheet.getCellRaw(place.row + i, place.column + j);
+      return holdsValue(cell) || cell?.f || cell?.si ? cellData("") : undefined;
+    });
+  }
+
+  /** Takes the looks off cells that have any. */
+  undress(place: Place): void {
+    const sheet = this.worksheet(place.sheetId).getSheet();
+    this.dress(place, (i, j) => (sheet.getCellRaw(place.row + i, place.column + j)?.s ? null : undefined));
   }
 
   /** By the grid's inner command: its outer one measures the text of every row again, which takes seconds. */

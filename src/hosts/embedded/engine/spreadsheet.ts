@@ -24,6 +24,7 @@ import { UniverSheetsSortPreset } from "@univerjs/preset-sheets-sort";
 import tableTexts from "@univerjs/preset-sheets-table/locales/en-US";
 import { UniverSheetsTablePlugin, UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
 import { Dependencies } from "./dependencies";
+import { FormulaData } from "./formulaData";
 import { tableThemes } from "./tableThemes";
 
 /** The running grid: its programming interface, and the values that spilled formulas leave in cells. */
@@ -59,6 +60,7 @@ export function startSpreadsheet(container: HTMLElement, darkMode: boolean): Spr
   for (const [plugin, options] of registrations(container)) univer.registerPlugin(plugin, options);
   const injector = univer.__getInjector();
   injector.replace([IDependencyManagerService, { useClass: Dependencies }]);
+  injector.replace([FormulaDataModel, { useClass: FormulaData }]);
   return { api: FUniver.newAPI(univer), injector, formulaData: injector.get(FormulaDataModel) };
 }
 

@@ -104,8 +104,8 @@ function spilling(batch: Batch, locate: Locate): Excel.Range {
 function clear(batch: Batch, place: Place, applyTo: string): void {
   const { cells } = batch.engine;
   if (!["All", "Contents", "Formats"].includes(applyTo)) throw notImplemented(`Excel.ClearApplyTo.${applyTo}`);
-  if (applyTo !== "Formats") cells.write(place, () => cellData(""));
-  if (applyTo !== "Contents") cells.dress(place, () => null);
+  if (applyTo !== "Formats") cells.empty(place);
+  if (applyTo !== "Contents") cells.undress(place);
 }
 
 /** Rows and columns as given, or one value for all; the sizes must agree. */
