@@ -1,6 +1,7 @@
 import { logRule } from "../core/log/findLogRule";
 import { ruleSelections, usualRules } from "../core/log/ruleSelections";
 import { answered, spilled } from "./shell/answers";
+import { saidOnce } from "./shell/saidOnce";
 import { chosenOr } from "./shell/measuredIn";
 import { logReadings, netScales } from "./shell/netScales";
 import { isLeftOut, oneText } from "./shell/readings";
@@ -125,7 +126,7 @@ export function logScale(
  * @param [large_end] Diameter inside bark at the large end, in inches (cm). Left out: taper as the rule does, or none.
  * @param [diameter_rounding] "None", "Half up", "Half down", "Half alternate" or "Always down", to whole inches. Left out: none, but for what the rule does itself.
  * @param [units] "imperial" (inches, feet) or "metric" (cm, m); the answer is in board feet either way. Left out: imperial.
- * @returns One column for each rule, in board feet.
+ * @returns One column for each rule, in board feet. A log whose measures cannot be used has its error in the first column only.
  */
 export function logScaleRules(
   diameter: any[][],
@@ -151,6 +152,6 @@ export function logScaleRules(
     const logs = logReadings({ diameter, length, deduction: deduction_pct, largeEnd: large_end }, system);
     const columns = shownRules.map((rule) => netScales(rule, logs, conventions, system).flat());
     const rows = columns[0]?.map((_, row) => columns.map((column) => column[row] as unknown)) ?? [];
-    return spilled(header, rows);
+    return spilled(header, rows.map(saidOnce));
   });
 }

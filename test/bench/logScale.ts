@@ -5,7 +5,8 @@ const ROWS = 100_000;
 
 /**
  * LOGSCALE down a column, against a bare loop of the same formula over typed arrays. A sheet hands over and takes back
- * an array for every row, which alone costs forty times such a loop of Doyle: hence the loop over cells beside it.
+ * an array for every row: the line of that alone shows what any function is up against, and the loop over cells beside
+ * it what the formula costs there.
  */
 export async function logScaleRatios(): Promise<readonly Ratio[]> {
   const diameters = Float64Array.from({ length: ROWS }, (_, i) => 8 + (i % 240) / 10);
@@ -33,11 +34,18 @@ export async function logScaleRatios(): Promise<readonly Ratio[]> {
     return scaled;
   };
 
+  const onlyHandedOn = () => diameterCells.map((cells) => [cells[0]!]);
   const overCells = () => diameterCells.map((cells, row) => [((cells[0]! - 4) ** 2 * lengthCells[row]![0]!) / 16]);
 
   const column = (rule: string) => () =>
     logScale(diameterCells, lengthCells, rule as never, undefined, "None" as never);
   return [
+    await ratio(
+      "Only taking in and giving out 100,000 cells, against a bare loop of Doyle over typed arrays",
+      "",
+      onlyHandedOn,
+      doyleLoop,
+    ),
     await ratio(
       "LOGSCALE, 100,000 rows, Doyle, against a bare loop over typed arrays",
       "3",

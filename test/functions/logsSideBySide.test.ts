@@ -53,6 +53,16 @@ describe("LOGSCALERULES", () => {
     }
   });
 
+  it("says once what keeps a log from being read, in the first column", () => {
+    const [, bad, good] = logScaleRules([[14], [14]], [[16], [16]], [[150], [0]]);
+    expect(bad?.[0]).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringContaining("between 0 and 100 %. You have 150.") as string,
+    });
+    expect(bad?.slice(1)).toEqual(header.slice(1).map(() => ""));
+    expect(good).toEqual(logScaleRules([[14]], [[16]])[1]);
+  });
+
   it("gives each log of a column its row, in step with the column", () => {
     const spill = logScaleRules([[14], [""], [16]], [[16], [16], [16]]);
     expect(spill).toHaveLength(4);

@@ -94,9 +94,12 @@ export function boardsSheet(content: WorkbookContent): SheetPlan {
   });
 }
 
-/** Sum of a column of the logs that boards were tallied from; board feet of no log count for nothing here. */
+/**
+ * Sum of a column of the logs that boards were tallied from; board feet of no log count for nothing here, nor does a log
+ * that could not be scaled.
+ */
 const sumOf = (heading: string): PlannedCell => ({
-  formula: `=SUMIF(${column(LOGS, log.sawn)},">0",${column(LOGS, heading)})`,
+  formula: `=SUMIFS(${column(LOGS, heading)},${column(LOGS, log.sawn)},">0",${column(LOGS, log.net)},">=0")`,
 });
 
 const tallyBy = (group: string) =>

@@ -135,6 +135,12 @@ function logCheck(): string {
     [isBlank(log.log), "Give the log a number."],
     [`COUNTIF(${column(LOGS, log.log)},${here(log.log)})>1`, "This log number is used twice."],
     [isBlank(log.smallEnd, log.length), "Small end and length are needed to scale it."],
+    [`ISERROR(${here(log.scalingDiameter)})`, "The small end cannot be used: the cell Scaling diameter in says why."],
+    [`ISERROR(${here(log.scalingLength)})`, "The length cannot be used: the cell Scaling length ft says why."],
+    [
+      `AND(${here(log.deduction)}<>"",OR(NOT(ISNUMBER(${here(log.deduction)})),N(${here(log.deduction)})<0,N(${here(log.deduction)})>100))`,
+      "The deduction is a percent from 0 to 100: type 15 for 15 percent.",
+    ],
     [`AND(${here(log.deduction)}>0,${here(log.deduction)}<1)`, "A deduction under 1 percent: type 15 for 15 percent."],
     [
       `AND(${both(log.smallEnd, log.largeEnd)},${here(log.smallEnd)}>${here(log.largeEnd)})`,

@@ -43,7 +43,11 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
         "Ask the buyer how he scales: another rule or rounding can change the figure by a fifth. One rule for the whole sheet; the sheet Rules shows the others, and his own printed table goes on the sheet Card.",
         "A second reading is taken at right angles. Length is from end to end; sweep is how far the log bends out of the straight line between its ends. Type 15 for 15 percent. Lumber bf is the best plan, times Realized lumber on Setup.",
       ]),
-      heading(beside(SUMMARY_AT, -1, 0), "By species", SUMMARY_COLUMNS),
+      heading(
+        beside(SUMMARY_AT, -1, 0),
+        { formula: `="By species"&IF(${leftOut}=0,"",", without "&${leftOutInWords})` },
+        SUMMARY_COLUMNS,
+      ),
       down(beside(SUMMARY_AT, -4, 0), "Note", [cautionLine("Log weight")]),
     ],
     names: conventions.map(({ name }, i) => ({ name, at: cell(i) })),
@@ -62,12 +66,17 @@ export function logsSheet(content: WorkbookContent): SheetPlan {
   });
 }
 
+const nets = column(LOGS, log.net);
+/** A log that cannot be scaled has its sentence in its row; the rest is added up without it, and says so. */
+const leftOut = `SUMPRODUCT(ISERROR(${nets})*1)`;
+const leftOutInWords = `${leftOut}&IF(${leftOut}=1," log"," logs")&" that cannot be scaled: see Check"`;
+
 /** The sheet added up by species, by the conventions on top, as each log is scaled in its row. */
 const bySpecies = (rule: string) =>
   call(
     "SCALESHEET",
     column(LOGS, log.species),
-    column(LOGS, log.scalingDiameter),
+    `IF(ISERROR(${nets}),"",${column(LOGS, log.scalingDiameter)})`,
     column(LOGS, log.scalingLength),
     rule,
     column(LOGS, log.deduction),
@@ -78,10 +87,8 @@ const bySpecies = (rule: string) =>
     named.units,
   );
 
-const nets = column(LOGS, log.net);
-
 /** How many logs and what they scale, in one line. */
 function headline(): string {
-  const scaled = `COUNT(${nets})&IF(COUNT(${nets})=1," log, "," logs, ")&TEXT(SUM(${nets}),"0")&" bf net by "&${named.scaleRule}`;
-  return `=IFERROR(${scaled},"A log has no scale by this rule: see its row.")`;
+  const scaled = `COUNT(${nets})&IF(COUNT(${nets})=1," log, "," logs, ")&TEXT(SUMIF(${nets},">0"),"0")&" bf net by "&${named.scaleRule}`;
+  return `=${scaled}&IF(${leftOut}=0,"",", without "&${leftOutInWords})`;
 }

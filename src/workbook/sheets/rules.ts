@@ -126,7 +126,7 @@ export function rulesSheet(): SheetPlan {
         name: out.logsByRule,
         at: `B${ALL + 3}`,
         formula: `=${asTheBuyer(
-          logMeasures.map((heading) => column(LOGS, heading)),
+          [readable(log.scalingDiameter), readable(log.scalingLength), column(LOGS, log.deduction)],
           column(LOGS, log.largeEnd),
         )}`,
         rows: LAST_ROW - ALL - 3,
@@ -138,6 +138,9 @@ export function rulesSheet(): SheetPlan {
     ],
   });
 }
+
+/** A log whose end or length cannot be used says so in its own row on the sheet Logs; here its row stays blank. */
+const readable = (heading: string): string => `IF(ISERROR(${column(LOGS, heading)}),"",${column(LOGS, heading)})`;
 
 /** Something of each rule's column of logs; blank beyond the rules that are shown. */
 const totals = (of: (range: string) => string): readonly Formula[] =>
