@@ -16,14 +16,20 @@ export function eachCell<T extends object>(readings: Readings<T>, answer: (value
   const values = {} as T;
   const changing = keys.flatMap((key) => unlessTheSame(key, readings[key], values));
 
+  const count = changing.length;
+
   const answerAt = (row: number, column: number): Answer => {
     try {
-      for (let i = 0; i < changing.length; i += 1) {
+      const place = row * columns + column;
+      for (let i = 0; i < count; i += 1) {
         const { key, plain, at } = changing[i] as Changing<T>;
-        const number = plain ? (plain[row * columns + column] as number) : NaN;
-        const value = number === number ? (number as T[keyof T]) : at(row, column);
-        if (value === undefined) return "";
-        values[key] = value;
+        const number = plain === undefined ? NaN : (plain[place] as number);
+        if (number === number) values[key] = number as T[keyof T];
+        else {
+          const value = at(row, column);
+          if (value === undefined) return "";
+          values[key] = value;
+        }
       }
       return finite(answer(values));
     } catch (problem) {
