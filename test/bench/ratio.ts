@@ -22,5 +22,7 @@ export async function ratio(what: string, aim: string, ours: () => unknown, thei
 }
 
 export function printed({ what, ours, theirs, aim }: Ratio): string {
-  return `| ${what} | ${ours.toFixed(2)} ms | ${theirs.toFixed(2)} ms | ${(ours / theirs).toFixed(2)} | ${aim} |`;
+  const share = ours / theirs;
+  const ratio = share < 0.05 ? `${share.toPrecision(1)}: ${Math.round(theirs / ours)} times as fast` : share.toFixed(2);
+  return `| ${what} | ${ours.toFixed(2)} ms | ${theirs.toFixed(2)} ms | ${ratio} | ${aim} |`;
 }

@@ -36,21 +36,22 @@ export function candidates(
 }
 
 function undominated(group: Slot<Flitch>[]): readonly Slot<Flitch>[] {
-  group.sort(
-    (a, b) =>
-      b.worth - a.worth ||
-      a.pieces - b.pieces ||
-      b.high - a.high ||
-      a.low - b.low ||
-      b.item.length - a.item.length ||
-      a.item.width - b.item.width,
-  );
+  // Flitches come sorted by worth, so that sorting is hardly ever needed.
+  if (!group.every((slot, i) => i === 0 || bestFirst(group[i - 1] as Slot<Flitch>, slot) <= 0)) group.sort(bestFirst);
   const kept: Slot<Flitch>[] = [];
   for (const slot of group) {
     if (!kept.some(({ low, high }) => low <= slot.low && high >= slot.high)) kept.push(slot);
   }
   return kept;
 }
+
+const bestFirst = (a: Slot<Flitch>, b: Slot<Flitch>): number =>
+  b.worth - a.worth ||
+  a.pieces - b.pieces ||
+  b.high - a.high ||
+  a.low - b.low ||
+  b.item.length - a.item.length ||
+  a.item.width - b.item.width;
 
 /** The slots as they are seen from the other end of their line. */
 export const fromOtherEnd = (groups: readonly (readonly Slot<Flitch>[])[]): readonly (readonly Slot<Flitch>[])[] =>

@@ -39,14 +39,18 @@ export interface Edging {
 }
 
 /**
- * Every way worth taking to cross-cut and edge a flitch of this log, grouped by thickness. The flitch is cut to one
- * length, from the shortest up or the log's full one, and that from the large end, since taper leaves wane at the small
- * end first. Across it lie boards of the listed widths side by side, an edger's kerf between them: for every total
- * width the boards that are worth most, found exactly like a stack of boards.
+ * Every way worth taking to cross-cut and edge a flitch of this log, grouped by thickness, those worth most first. The
+ * flitch is cut to one length, from the shortest up or the log's full one, and that from the large end, since taper
+ * leaves wane at the small end first. Across it lie boards of the listed widths side by side, an edger's kerf between
+ * them: for every total width the boards that are worth most, found exactly like a stack of boards.
  */
 export function flitches(log: SawLog, edging: Edging): readonly (readonly Flitch[])[] {
   return boardPieces(log, edging.sizes, edging.lengths)
-    .map((ofThickness) => ofThickness.flatMap(({ length, pieces }) => edgedFrom(pieces, widestAt(log, length), edging)))
+    .map((ofThickness) =>
+      ofThickness
+        .flatMap(({ length, pieces }) => edgedFrom(pieces, widestAt(log, length), edging))
+        .sort((a, b) => b.worth - a.worth || a.boards.length - b.boards.length || b.length - a.length),
+    )
     .filter((group) => group.length > 0);
 }
 

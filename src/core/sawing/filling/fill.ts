@@ -40,7 +40,7 @@ export function waysByBed<Item>(
 ): readonly (readonly Way<Item>[])[] {
   const { slots, lows, highs, extents, worths, pieces, kinds, ends } = columnsOf(groups);
   begin();
-  const crossings: { kind: BedKind; way: number; slot: number; lower: number }[] = [];
+  const crossings = { kind: [] as BedKind[], way: [] as number[], slot: [] as number[], lower: [] as number[] };
   // A list grows while it is walked; a filling never goes back to an earlier part.
   for (const state of BED_KINDS) {
     const ways = lists[state] as UnbeatenWays;
@@ -68,7 +68,11 @@ export function waysByBed<Item>(
             continue;
           }
           if (upper > upTo) {
-            if (beyond) crossings.push({ kind, way, slot: s, lower });
+            if (!beyond) continue;
+            crossings.kind.push(kind);
+            crossings.way.push(way);
+            crossings.slot.push(s);
+            crossings.lower.push(lower);
           } else {
             (lists[kind] as UnbeatenWays).keep(
               upper + gap,
@@ -111,33 +115,45 @@ function begin(): void {
   (lists[0] as UnbeatenWays).keep(-Infinity, 0, 0, NONE, -Infinity, NONE);
 }
 
+interface CrossingColumns {
+  readonly kind: readonly BedKind[];
+  /** Numbers of the way and of the slot. */
+  readonly way: readonly number[];
+  readonly slot: readonly number[];
+  readonly lower: readonly number[];
+}
+
 /** The ways that were not beaten, and the crossings, as objects. A way stands on one that was told before it. */
 function told<Item>(
   slots: readonly Slot<Item>[],
-  crossings: readonly { readonly kind: BedKind; readonly way: number; readonly slot: number; readonly lower: number }[],
+  crossings: CrossingColumns,
   beyond: FillLimits<Item>["beyond"],
 ): readonly (readonly Way<Item>[])[] {
-  const byNumber: (Way<Item> | undefined)[] = [];
-  const parts: Way<Item>[][] = [];
-  for (const list of lists) {
-    const ways: Way<Item>[] = [];
+  const parts = lists.map((): Way<Item>[] => []);
+  const wayOf = (number: number) => parts[all.part[number] as number]?.[all.place[number] as number];
+  for (const [part, list] of lists.entries()) {
     for (let i = 0; i < list.count; i += 1) {
       const number = list.way[i] as number;
-      const way = {
+      const below = all.below[number] as number;
+      all.part[number] = part;
+      all.place[number] = i;
+      parts[part]?.push({
         free: list.free[i] as number,
         worth: all.worth[number] as number,
         pieces: all.pieces[number] as number,
         top: slots[all.slot[number] as number],
         lower: all.lower[number] as number,
-        below: byNumber[all.below[number] as number],
-      };
-      byNumber[number] = way;
-      ways.push(way);
+        below: below === NONE ? undefined : wayOf(below),
+      });
     }
-    parts.push(ways);
   }
-  for (const { kind, way, slot, lower } of crossings) {
-    beyond?.({ kind, way: byNumber[way] as Way<Item>, slot: slots[slot] as Slot<Item>, lower });
+  for (let i = 0; beyond && i < crossings.way.length; i += 1) {
+    beyond({
+      kind: crossings.kind[i] as BedKind,
+      way: wayOf(crossings.way[i] as number) as Way<Item>,
+      slot: slots[crossings.slot[i] as number] as Slot<Item>,
+      lower: crossings.lower[i] as number,
+    });
   }
   return parts;
 }

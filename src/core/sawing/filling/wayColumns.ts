@@ -13,6 +13,9 @@ export class WayColumns {
   /** Numbers of the topmost slot and of the way below it. */
   slot = new Int32Array(1024);
   below = new Int32Array(1024);
+  /** Among which ways it ends up, and at which place there. */
+  part = new Int32Array(1024);
+  place = new Int32Array(1024);
 
   /** @returns its number */
   add(worth: number, pieces: number, slot: number, lower: number, below: number): number {
@@ -33,6 +36,8 @@ export class WayColumns {
     this.pieces = longer(this.pieces);
     this.slot = longer(this.slot);
     this.below = longer(this.below);
+    this.part = longer(this.part);
+    this.place = longer(this.place);
   }
 }
 
