@@ -1,13 +1,14 @@
-import { html } from "lit";
+import { html, nothing } from "lit";
 
 /** The same figures as a chart, for reading: a table that opens below it. */
-export const dataTable = (
+export function dataTable(
   caption: string,
   headings: readonly string[],
   rows: readonly (readonly string[])[],
   opens = "Read as a table",
-) =>
-  html`<details class="figures">
+) {
+  const align = headings.map((_, i) => (rows.some((row) => isWords(row[i] ?? "")) ? "words" : nothing));
+  return html`<details class="figures">
     <summary>${opens}</summary>
     <div class="scroll" tabindex="0" role="region" aria-label=${caption}>
       <table>
@@ -16,7 +17,7 @@ export const dataTable = (
         </caption>
         <thead>
           <tr>
-            ${headings.map((heading) => html`<th scope="col">${heading}</th>`)}
+            ${headings.map((heading, i) => html`<th scope="col" class=${align[i]}>${heading}</th>`)}
           </tr>
         </thead>
         <tbody>
@@ -24,10 +25,14 @@ export const dataTable = (
             ([first, ...rest]) =>
               html`<tr>
                 <th scope="row">${first}</th>
-                ${rest.map((cell) => html`<td>${cell}</td>`)}
+                ${rest.map((cell, i) => html`<td class=${align[i + 1]}>${cell}</td>`)}
               </tr>`,
           )}
         </tbody>
       </table>
     </div>
   </details>`;
+}
+
+/** Figures stand under one another by their last digit; a column of words, or of counted words, begins at its edge. */
+const isWords = (cell: string): boolean => /^\p{L}{2}|\d \p{L}+ \p{L}{3}/u.test(cell);

@@ -2,7 +2,7 @@ import { column } from "../formula";
 import { formats } from "../formats";
 import type { CellValue, SheetPlan } from "../plan";
 import { board, BOARD_SIZES, LOGS, log, named } from "../tables";
-import { cautionLine, down, sheetPlan } from "./sheetParts";
+import { cautionLine, down, onePageWide, sheetPlan } from "./sheetParts";
 import { valueBlocks, type ValueColumn } from "./valueBlocks";
 
 export const ALL_LOGS_SHEET = "All logs";
@@ -47,6 +47,7 @@ export function allLogsSheet({ stamp, finding, inputs, parts, logs }: AllLogsCon
     landscape: true,
     frozenRows: 2,
     widths: [36, 16, 14, 12, 14, 14, 16, 12, 50],
+    print: onePageWide(`A1:I${listAt + 1 + logs.length}`),
     blocks: [
       down("A1", "Title", ["All logs"]),
       down("A2", "Note", [stamp, cautionLine("Sawing"), cautionLine("Log weight"), cautionLine("Ungraded lumber")]),

@@ -2,7 +2,7 @@ import { formats } from "../formats";
 import type { BlockPlan, CellValue, SheetPlan } from "../plan";
 import { column } from "../formula";
 import { CUT_LIST, LOGS, log, named, wanted } from "../tables";
-import { cautionLine, down, heading, sheetPlan } from "./sheetParts";
+import { cautionLine, down, heading, onePageWide, sheetPlan } from "./sheetParts";
 import { valueBlocks, type ValueColumn } from "./valueBlocks";
 
 export const CUT_PLAN_SHEET = "Cut plan";
@@ -80,6 +80,7 @@ export function cutPlanSheet(plan: CutPlanContent): SheetPlan {
     landscape: true,
     frozenRows: 2,
     widths: [28, 18, 18, 14, 70, 12],
+    print: onePageWide(`A1:F${row - 1}`),
     blocks,
   });
 }

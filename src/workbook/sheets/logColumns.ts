@@ -5,7 +5,7 @@ import { BOARDS, log, LOGS, named, sawn, species, SPECIES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { cardRange } from "./card";
 import { byCardOrRule } from "./logCells";
-import { boardList, millList } from "./mill";
+import { boardList, millList } from "./millTables";
 import { speciesCodes } from "./setup";
 import { asked } from "./sheetParts";
 

@@ -1,18 +1,13 @@
-import { millLimits } from "../../core/sawing/millLimits";
 import { formats } from "../formats";
-import type { EntryRule, SheetPlan, TablePlan } from "../plan";
-import { BOARD_SIZES, GRADE_SHARES, gradeShare, MILL, mill, named, SAW_RATES, sawRate } from "../tables";
+import type { EntryRule, SheetPlan } from "../plan";
+import { named } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { boardCells, boardSizeColumns } from "./boardSizeColumns";
+import { boardsTable, gradesTable, limitsTable, ratesTable } from "./millTables";
 import { asked, cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
 
 export const MILL_SHEET = "Mill";
 const LOSSES_AT = 5;
 const BOARDS_AT = 12; // a table's tab is higher than one row
-
-/** The boards that are wanted, as a formula reads them: thickness, width, length, product, prices. */
-export const boardList = boardCells(BOARD_SIZES);
-export const millList = `${MILL}[[${mill.limit}]:[${mill.value}]]`;
 
 /** The boards that are wanted and what they lose on the way, what the mill can take, and what its lumber is worth. */
 export function millSheet(content: WorkbookContent): SheetPlan {
@@ -53,12 +48,7 @@ export function millSheet(content: WorkbookContent): SheetPlan {
     ],
     names: losses.map(({ name }, i) => ({ name, at: cell(i) })),
     entryRules: losses.map(({ rule }, i) => ({ at: cell(i), rule })),
-    tables: [
-      { name: BOARD_SIZES, at: `A${BOARDS_AT}`, columns: boardSizeColumns(BOARD_SIZES), rows: content.boards },
-      limitsTable(content),
-      gradesTable,
-      ratesTable,
-    ],
+    tables: [boardsTable(`A${BOARDS_AT}`, content), limitsTable("J7", content), gradesTable("O7"), ratesTable("S7")],
   });
 }
 
@@ -102,60 +92,3 @@ const lossesOf = ({ settings: { losses } }: WorkbookContent): readonly Loss[] =>
     format: formats.thickness,
   },
 ];
-
-const limitsTable = ({ mill: rows }: WorkbookContent): TablePlan => ({
-  name: MILL,
-  at: "J7",
-  columns: [
-    {
-      heading: mill.limit,
-      width: 20,
-      rule: {
-        kind: "list",
-        choices: millLimits.map((limit) => limit.title),
-        strict: false,
-        message: "A limit the plan knows.",
-      },
-    },
-    { heading: mill.value, width: 10, format: formats.tenth },
-    { heading: mill.unit, width: 8 },
-    { heading: mill.comment, width: 38 },
-  ],
-  rows,
-});
-
-const gradesTable: TablePlan = {
-  name: GRADE_SHARES,
-  at: "O7",
-  columns: [
-    { heading: gradeShare.grade, width: 16 },
-    {
-      heading: gradeShare.share,
-      width: 12,
-      format: formats.whole,
-      rule: asked(0, 100, "Percent of the lumber; all shares add to 100."),
-    },
-    {
-      heading: gradeShare.price,
-      width: 16,
-      format: formats.dollars,
-      rule: asked(0, 100_000, "$ per MBF of this grade."),
-    },
-  ],
-  rows: [{ [gradeShare.grade]: "All lumber", [gradeShare.share]: 100 }],
-};
-
-const ratesTable: TablePlan = {
-  name: SAW_RATES,
-  at: "S7",
-  columns: [
-    { heading: sawRate.rate, width: 22 },
-    { heading: sawRate.value, width: 10, rule: asked(0, 100_000, "Leave blank what you do not know.") },
-    { heading: sawRate.unit, width: 22 },
-  ],
-  rows: [
-    { [sawRate.rate]: "Slabs", [sawRate.unit]: "$ per ft3 of wood" },
-    { [sawRate.rate]: "Sawdust", [sawRate.unit]: "$ per ft3 of wood" },
-    { [sawRate.rate]: "Board feet per hour", [sawRate.unit]: "bf you saw in an hour" },
-  ],
-};

@@ -5,7 +5,7 @@ import type { BlockPlan, SpillPlan } from "../plan";
 import { named, out, plot, PLOTS, tree, TREES } from "../tables";
 import { counting, drawing, sizes } from "./designArguments";
 import { productList } from "./productColumns";
-import { boardList } from "./mill";
+import { boardList } from "./millTables";
 import { productTotals } from "./productTotals";
 import { heading, quoted } from "./sheetParts";
 import { cubicWord, landWord } from "./unitWords";

@@ -1,6 +1,6 @@
 import { formats } from "../formats";
 import type { CellValue, SheetPlan } from "../plan";
-import { across, cautionLine, down, sheetPlan } from "./sheetParts";
+import { across, cautionLine, down, onePageWide, sheetPlan } from "./sheetParts";
 
 /** One log's plan to take to the mill, in the order in which the sawyer works. */
 export interface SawPaper {
@@ -31,13 +31,7 @@ export function sawPaperSheet({ title, facts, headings, cuts, stamp }: SawPaper)
     name: title,
     sheetClass: "presentation",
     widths: WIDTHS,
-    print: {
-      area: `A1:F${after + notes.length - 1}`,
-      titleRows: [CUTS_AT, CUTS_AT],
-      breaks: [],
-      gridlines: false,
-      margin: 0.5,
-    },
+    print: onePageWide(`A1:F${after + notes.length - 1}`, CUTS_AT),
     blocks: [
       down("A1", "Title", [title]),
       {

@@ -1,20 +1,17 @@
 import { splitTaper, tapers } from "../../core/sawing/lyingLog";
 import { sawingPatterns } from "../../core/sawing/patterns";
-import { call, lookedUp } from "../formula";
+import { lookedUp } from "../formula";
 import { formats } from "../formats";
-import type { EntryRulePlan, SheetPlan, SpillPlan } from "../plan";
-import { GRADE_SHARES, gradeShare, log, LOGS, MORE_PRODUCTS, named, out, SAW_RATES, sawRate } from "../tables";
+import type { EntryRulePlan, SheetPlan } from "../plan";
+import { log, LOGS, MORE_PRODUCTS, named } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
-import { LAST_ROW } from "../zones";
-import { boardCells, boardSizeColumns } from "./boardSizeColumns";
+import { boardSizeColumns } from "./boardSizeColumns";
 import { logNumbers } from "./logCells";
-import { boardList, millList } from "./mill";
-import { cautionLine, down, heading, sheetPlan, title } from "./sheetParts";
+import { CUTS_AT, sawingSpills } from "./sawingSpills";
+import { cautionLine, down, heading, onePageWide, sheetPlan, title } from "./sheetParts";
 
 export const SAWING = "Sawing";
 const PICKED = "$B$5";
-/** The row that heads the cut list. */
-const CUTS_AT = 20;
 /** Rows that are printed: as many as two pages hold, and more cuts than a log takes. */
 const LAST_PRINTED = 82;
 
@@ -29,13 +26,7 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
     landscape: true,
     frozenRows: 3,
     widths: [22, 58, 17, 40, 14, 12, 14, 3, 12, 12, 26, 12, 3],
-    print: {
-      area: `A1:G${LAST_PRINTED}`,
-      titleRows: [CUTS_AT, CUTS_AT],
-      breaks: [],
-      gridlines: false,
-      margin: 0.5,
-    },
+    print: onePageWide(`A1:G${LAST_PRINTED}`, CUTS_AT),
     blocks: [
       title("Sawing"),
       down("A2", "Note", [cautionLine("Sawing"), cautionLine("Ungraded lumber")]),
@@ -87,7 +78,7 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
         rows: [{}],
       },
     ],
-    spills,
+    spills: sawingSpills,
   });
 }
 
@@ -110,58 +101,5 @@ const entryRules: readonly EntryRulePlan[] = [
       strict: true,
       message: "How the saw planes run along the log.",
     },
-  },
-];
-
-const theLog = ["B6:B7", "B8", "B9", boardList, named.kerf, named.pattern] as const;
-const lying = [millList, named.sweep, named.taper, named.units] as const;
-const order = [...theLog, ...lying] as const;
-const gradeList = `${GRADE_SHARES}[[${gradeShare.grade}]:[${gradeShare.price}]]`;
-const rateList = `${SAW_RATES}[[${sawRate.rate}]:[${sawRate.value}]]`;
-
-const { general, whole, tenth, thickness, cents } = formats;
-
-const spills: readonly SpillPlan[] = [
-  {
-    name: out.sawYield,
-    at: "A16",
-    formula: `=${call("SAWYIELD", ...order)}`,
-    rows: 2,
-    columns: 6,
-    formats: [whole, whole, cents, tenth, tenth, tenth],
-  },
-  {
-    name: out.sawPlan,
-    at: `A${CUTS_AT}`,
-    formula: `=${call("SAWPLAN", ...order)}`,
-    rows: LAST_ROW - CUTS_AT + 1,
-    columns: 7,
-    formats: [whole, general, thickness, general, tenth, cents, general],
-  },
-  {
-    name: out.sawLayout,
-    at: "I5",
-    // The gaps between outlines are #N/A for charts; on a sheet that is read and copied they are blanks. Why there
-    // is no plan at all, the cut list says.
-    formula: `=IFERROR(${call("SAWLAYOUT", ...order)},"")`,
-    rows: LAST_ROW - 4,
-    columns: 4,
-    formats: [thickness, thickness, general, general],
-  },
-  {
-    name: out.sawWhatIf,
-    at: "W5",
-    formula: `=${call("SAWWHATIF", ...theLog, boardCells(MORE_PRODUCTS), ...lying)}`,
-    rows: 60,
-    columns: 6,
-    formats: [general, whole, tenth, cents, tenth, cents],
-  },
-  {
-    name: out.sawValue,
-    at: "AD5",
-    formula: `=${call("SAWVALUE", ...theLog, gradeList, rateList, ...lying)}`,
-    rows: 40,
-    columns: 5,
-    formats: [general, tenth, general, cents, cents],
   },
 ];

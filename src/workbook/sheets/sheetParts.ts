@@ -1,5 +1,5 @@
 import { cautions } from "../../core/reference/cautions";
-import type { BlockPlan, EntryRule, PlannedCell, SheetPlan, StyleName } from "../plan";
+import type { BlockPlan, EntryRule, PlannedCell, PrintPlan, SheetPlan, StyleName } from "../plan";
 import { named } from "../tables";
 
 /** A sheet with only what it needs; the rest is empty. */
@@ -23,6 +23,15 @@ export const title = (text: string): BlockPlan => ({
   at: "A1",
   cells: [[{ formula: `=IF(${named.invented}="Yes",${quoted(`${text} - ${INVENTED}`)},${quoted(text)})` }]],
   style: "Title",
+});
+
+/** A sheet that is printed as wide as a page, its title, or the heading of its columns, on every one. */
+export const onePageWide = (area: string, titleRow = 1): PrintPlan => ({
+  area,
+  titleRows: [titleRow, titleRow],
+  breaks: [],
+  gridlines: false,
+  margin: 0.5,
 });
 
 /** Cells below one another. */

@@ -5,7 +5,7 @@ import { named, plot, PLOTS, species, tree, TREES } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { treesPerAcreHere } from "./designArguments";
 import { plotNumbers } from "./points";
-import { boardList } from "./mill";
+import { boardList } from "./millTables";
 import { speciesCodes } from "./setup";
 import { asked, yesOrNo } from "./sheetParts";
 import { ofSpecies } from "./speciesColumns";
