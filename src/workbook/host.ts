@@ -16,6 +16,17 @@ export interface CopiedCell {
   readonly format: string;
 }
 
+/** How a sheet prints. */
+export interface PrintedPage {
+  readonly landscape: boolean;
+  /** Of the size on the screen; left out, pages are made one page wide. [%] */
+  readonly scale?: number;
+  /** All that is printed; left out, whatever the sheet holds. */
+  readonly area?: string;
+  /** Rows, counted from 1, that every page repeats on top. */
+  readonly titleRows?: readonly [first: number, last: number];
+}
+
 export interface CopiedSheet {
   readonly name: string;
   readonly cells: readonly (readonly CopiedCell[])[];
@@ -23,6 +34,8 @@ export interface CopiedSheet {
   readonly tables: readonly { readonly name: string; readonly address: string }[];
   /** Named cells on the sheet; left out by a host that does not know them. */
   readonly names?: readonly { readonly name: string; readonly at: string }[];
+  /** Left out by a host that does not know it. */
+  readonly page?: PrintedPage;
 }
 
 export type Place =

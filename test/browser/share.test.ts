@@ -29,6 +29,17 @@ it("hands a forester a file of the demo's values, with no add-in formula left an
   const copied = stand?.rows.slice(8, 12).map((row) => row.slice(1, 6));
   expect(copied).toEqual(live);
   expect(sheets.map(({ name }) => name)).toContain("Methods");
+  const pageOf = (name: string) => sheets.find((sheet) => sheet.name === name)?.pageSetup;
+  expect(pageOf("Sawing")).toMatchObject({
+    orientation: "landscape",
+    fitToPage: true,
+    fitToWidth: 1,
+    printArea: "$A$1:$G$82",
+    printTitlesRow: "$20:$20",
+  });
+  expect(pageOf("Trees")).toMatchObject({ orientation: "landscape", printTitlesRow: "$7:$7" });
+  expect(pageOf("Field tally")?.orientation).toBe("portrait");
+  expect(pageOf("Field tally")?.scale).toBeGreaterThan(50);
   const formulas = sheets.flatMap((sheet) => [...(sheet.cells?.values() ?? [])].filter((cell) => cell.formula));
   expect(formulas).toEqual([]);
   opened.expectQuiet();

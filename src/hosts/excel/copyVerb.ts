@@ -3,6 +3,7 @@ import type { CopiedCell, CopiedSheet } from "../../workbook/host";
 import { workbookNames } from "../../workbook/tables";
 import { fromExcel, isFormula } from "./cellValues";
 import { excelRun } from "./excelRun";
+import { pageOf } from "./printedPage";
 
 const BLANK: CopiedCell = { value: null, format: "General" };
 
@@ -20,6 +21,7 @@ export const copyWorkbook = (): Promise<readonly CopiedSheet[]> =>
     const sheets = worksheets.items.map((sheet) => ({
       name: sheet.name,
       tables: sheet.tables.load("items/name"),
+      page: pageOf(sheet),
       used: sheet.getUsedRangeOrNullObject(true).load("values,formulas,numberFormat,rowIndex,columnIndex"),
     }));
     await context.sync();
@@ -29,8 +31,9 @@ export const copyWorkbook = (): Promise<readonly CopiedSheet[]> =>
     );
     await context.sync();
 
-    return sheets.map(({ name, used }, i) => ({
+    return sheets.map(({ name, used, page }, i) => ({
       name,
+      page: page(),
       cells: used.isNullObject ? [] : cellsFromCorner(used),
       tables: (tables[i] ?? []).map((table) => ({ name: table.name, address: onSheet(table.range.address) })),
       names: named

@@ -2,6 +2,7 @@ import { writeXlsx, type Cell, type DataValidation, type WriteSheet } from "hucr
 import { fixed, zoneAt } from "../address";
 import type { BlockPlan, EntryRulePlan, PlannedCell, SheetPlan } from "../plan";
 import { styleLooks } from "../styles";
+import { pageSetup } from "./pageSetup";
 
 /** A picture that lies on a sheet of a file. */
 export interface FilePicture {
@@ -26,11 +27,8 @@ export function planFile(plan: SheetPlan, pictures: readonly FilePicture[] = [])
     freezePane: { rows: frozenRows },
     view: { showGridLines: false },
     pageSetup: {
-      orientation: landscape ? "landscape" : "portrait",
+      ...pageSetup({ landscape, ...(print ?? { scale: 100 }) }),
       ...(print && {
-        printTitlesRow: `$${print.titleRows[0]}:$${print.titleRows[1]}`,
-        printArea: print.area.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2"),
-        ...(print.scale === undefined ? { fitToPage: true, fitToWidth: 1, fitToHeight: 0 } : { scale: print.scale }),
         showGridLines: print.gridlines,
         margins: { left: print.margin, right: print.margin, top: print.margin, bottom: 0.75, header: 0.3, footer: 0.3 },
       }),

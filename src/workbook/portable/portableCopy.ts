@@ -62,15 +62,18 @@ function valuesOf(sheet: CopiedSheet): PortableSheet {
     const headings = sheet.cells[row]?.slice(column, column + columns).map(({ value }) => String(value ?? "")) ?? [];
     return { name, address, headings };
   });
-  const headingRows = new Set(tables.map(({ address }) => zoneAt(address).row));
+  const zones = tables.map(({ address }) => zoneAt(address));
+  const isHeading = (r: number, c: number) =>
+    zones.some(({ row, column, columns }) => r === row && c >= column && c < column + columns);
   return {
     name: sheet.name,
     cells: sheet.cells.map((row, r) =>
-      row.map(({ value, format }) => ({ value, format, ...((r === 0 || headingRows.has(r)) && { bold: true }) })),
+      row.map(({ value, format }, c) => ({ value, format, ...((r === 0 || isHeading(r, c)) && { bold: true }) })),
     ),
     widths: columnWidths(sheet),
     tables,
     names: sheet.names ?? [],
+    ...(sheet.page && { page: sheet.page }),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { PrintedPage } from "../host";
 import type { CellValue } from "../plan";
 
 /** A cell of a file: a value and how it looks, never a formula. */
@@ -19,6 +20,7 @@ export interface PortableSheet {
     readonly headings: readonly string[];
   }[];
   readonly names: readonly { readonly name: string; readonly at: string }[];
+  readonly page?: PrintedPage;
 }
 
 /** Makes an .xlsx file of sheets. */

@@ -1,5 +1,6 @@
 import { readXlsx, writeXlsx, type Cell, type WriteSheet } from "hucre/xlsx";
 import { addressOf, fixed, zoneAt } from "../address";
+import { pageSetup } from "./pageSetup";
 import type { PortableCell, PortableSheet, ReadFormulas, WriteFile } from "./portableSheet";
 
 /** Writes sheets with a library; nothing else in the project knows which. */
@@ -17,7 +18,7 @@ export const formulasInXlsx: ReadFormulas = async (file) => {
   return sheets.flatMap(({ cells }) => [...(cells?.values() ?? [])].flatMap(({ formula }) => formula ?? []));
 };
 
-function written({ name, cells, widths, tables }: PortableSheet): WriteSheet {
+function written({ name, cells, widths, tables, page }: PortableSheet): WriteSheet {
   const dressed = cells.flatMap((row, r) =>
     row.flatMap((cell, c): [string, Partial<Cell>][] => (cell.value === null ? [] : [[`${r},${c}`, cellOf(cell)]])),
   );
@@ -26,6 +27,7 @@ function written({ name, cells, widths, tables }: PortableSheet): WriteSheet {
     rows: cells.map((row) => row.map(({ value }) => value)),
     cells: new Map(dressed),
     columns: widths.map((width) => ({ width })),
+    ...(page && { pageSetup: pageSetup(page), headerFooter: { oddFooter: "&C&A - page &P of &N" } }),
     tables: tables.map((table) => ({
       name: table.name,
       range: addressOf(zoneAt(table.address)),

@@ -119,7 +119,7 @@ export const contract: readonly Check[] = [
     },
   },
   {
-    name: "copies every used cell with its formula, format, tables and names",
+    name: "copies every used cell with its formula, format, tables and names, and how the sheet prints",
     async run(host) {
       const sheet = (await host.copy()).find(({ name }) => name === "Contract");
       same(sheet?.tables, [{ name: "ContractRows", address: "A5:D8" }]);
@@ -127,6 +127,7 @@ export const contract: readonly Check[] = [
       same(sheet?.cells[5]?.[1]?.format, "0.00");
       same(sheet?.cells[5]?.[2]?.formula?.replace(/\s/g, ""), "=ContractRows[[#ThisRow],[Inches]]*2");
       same(sheet?.cells[0]?.[0], { value: "Contract", format: "General" });
+      same(sheet?.page, { landscape: true, area: "A1:G9", titleRows: [5, 5] });
     },
   },
   {

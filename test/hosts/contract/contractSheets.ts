@@ -13,7 +13,8 @@ export const contractSheets: readonly SheetPlan[] = [
     sheetClass: "foundation",
     widths: [12, 12, 12, 24],
     frozenRows: 5,
-    landscape: false,
+    landscape: true,
+    print: { area: "A1:G9", titleRows: [5, 5], breaks: [], gridlines: false, margin: 0.5 },
     blocks: [
       { at: "A1", cells: [["Contract"]], style: "Title" },
       { at: "F1", cells: [["text"], ["factor"], ["flag"], ["blank"], ["sum"], ["error"]] },

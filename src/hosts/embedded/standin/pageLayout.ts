@@ -1,7 +1,8 @@
 import { addressOf, zoneAt } from "../../../workbook/address";
 import { invalid } from "./apiError";
 import { clientObject } from "./clientObject";
-import { locates } from "./places";
+import { locates, quoted } from "./places";
+import { rangeOf } from "./range";
 import type { Batch } from "./requestContext";
 import type { FindSheet } from "./places";
 
@@ -10,9 +11,14 @@ import type { FindSheet } from "./places";
  * find them. https://learn.microsoft.com/javascript/api/excel/excel.pagelayout
  */
 export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
+  const kept = () => keptPrint(batch, find);
   const keep = (setting: Record<string, unknown>) => keepPrint(batch, find, () => setting);
   const layout: Excel.PageLayout = clientObject<Excel.PageLayout>(batch, {
     kind: "Excel.PageLayout",
+    read: {
+      orientation: () => kept().orientation ?? "Portrait",
+      zoom: () => kept().zoom ?? { scale: 100 },
+    },
     write: {
       orientation: (orientation) => {
         if (orientation !== "Portrait" && orientation !== "Landscape")
@@ -40,6 +46,22 @@ export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
           if (!place) throw invalid("What is printed is a range or its address.");
           keep({ area: addressOf(place) });
         }),
+      getPrintAreaOrNullObject: () =>
+        clientObject<Excel.RangeAreas>(batch, {
+          kind: "Excel.RangeAreas",
+          exists: () => kept().area !== undefined,
+          read: {
+            address: () => `${quoted(batch.engine.cells.worksheet(find()).getSheetName())}!${kept().area ?? ""}`,
+          },
+        }),
+      getPrintTitleRowsOrNullObject: () => {
+        const place = () => {
+          const [first = 1, last = first] = (kept().titleRows ?? "").match(/\d+/g)?.map(Number) ?? [];
+          const columns = batch.engine.cells.worksheet(find()).getMaxColumns();
+          return { sheetId: find(), row: first - 1, column: 0, rows: last - first + 1, columns };
+        };
+        return rangeOf(batch, place, () => kept().titleRows !== undefined);
+      },
       get headersFooters() {
         return clientObject<Excel.HeaderFooterGroup>(batch, {
           kind: "Excel.HeaderFooterGroup",
@@ -57,6 +79,18 @@ export function pageLayoutOf(batch: Batch, find: FindSheet): Excel.PageLayout {
   });
   return layout;
 }
+
+interface KeptPrint {
+  readonly orientation?: Excel.PageOrientation;
+  readonly zoom?: Excel.PageLayoutZoomOptions;
+  readonly area?: string;
+  readonly titleRows?: string;
+}
+
+const keptPrint = (batch: Batch, find: FindSheet): KeptPrint => {
+  const kept = batch.engine.cells.worksheet(find()).getCustomMetadata() as { print?: KeptPrint } | undefined;
+  return kept?.print ?? {};
+};
 
 /** Changes what a sheet keeps of its print, given what it kept before. */
 export function keepPrint(
