@@ -1,5 +1,8 @@
+import { render, svg } from "lit";
 import { figure } from "../figures";
 import type { CutPart } from "../job/readCut";
+
+const HATCHED = "woodlot-cut";
 
 /**
  * Trees per acre by diameter class: what stays as full bars from zero, what is cut hatched upon them, and the margin of
@@ -30,16 +33,25 @@ export async function cutChart(classes: readonly CutPart[], width: number): Prom
     y: { label: "Trees per acre", labelArrow: "none", grid: true, ticks: 4, zero: true },
     marks: [
       Plot.barY(bars, { x: "name", y1: 0, y2: "leave", fill: stays }),
-      Plot.barY(bars, { x: "name", y1: "leave", y2: "top", fill: "url(#woodlot-cut)", stroke: stays }),
+      Plot.barY(bars, { x: "name", y1: "leave", y2: "top", fill: `url(#${HATCHED})`, stroke: stays }),
       Plot.ruleX(ranges, { x: "name", y1: "low", y2: "high", stroke: "currentColor", strokeWidth: 1.5 }),
       Plot.ruleY([0], { stroke: "currentColor" }),
     ],
   });
-  drawing.insertAdjacentHTML(
-    "afterbegin",
-    `<defs><pattern id="woodlot-cut" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><line x1="0" y1="0" x2="0" y2="6" stroke="${stays}" stroke-width="2"></line></pattern></defs>`,
-  );
+  drawing.prepend(hatching(stays));
   return drawing;
+}
+
+/** The pattern that bars are filled with by its id. */
+function hatching(color: string): SVGDefsElement {
+  const definitions = document.createElementNS("http://www.w3.org/2000/svg", "defs");
+  render(
+    svg`<pattern id=${HATCHED} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <line x1="0" y1="0" x2="0" y2="6" stroke=${color} stroke-width="2"></line>
+    </pattern>`,
+    definitions,
+  );
+  return definitions;
 }
 
 /** The finding of the chart in words. */
