@@ -144,13 +144,13 @@ describe("the scale sheet and the boards, on the page", () => {
   });
 
   it.each([
-    ["a deduction of 150", "G11", 150, "The deduction is a percent from 0 to 100: type 15 for 15 percent."],
-    ["a deduction in words", "G11", "some", "The deduction is a percent from 0 to 100: type 15 for 15 percent."],
+    ["a deduction of 150", "H11", 150, "The deduction is a percent from 0 to 100: type 15 for 15 percent."],
+    ["a deduction in words", "H11", "some", "The deduction is a percent from 0 to 100: type 15 for 15 percent."],
     ["a small end in words", "C11", "thick", "The small end cannot be used: the cell Scaling diameter in says why."],
   ])("leave a log with %s out of the sums, and say so", async (_, at, bad, sentence) => {
     const { page } = opened;
     const before = await cell(`Logs!${at}`);
-    const others = (await read(page, "Logs!M10:M19")).filter((_, row) => row !== 1);
+    const others = (await read(page, "Logs!N10:N19")).filter((_, row) => row !== 1);
     const byOtherRule = async () => {
       const column = (await read(page, "Rules!C42:C51")).map(([one]) => one);
       return { of: column.filter((_, row) => row !== 1), all: await cell("Rules!C39"), logs: await cell("Rules!C40") };
@@ -160,9 +160,9 @@ describe("the scale sheet and the boards, on the page", () => {
     await put(page, `Logs!${at}`, [[bad]]);
     const without = "without 1 log that cannot be scaled: see Check";
     expect(await cell("Logs!A2")).toBe(`9 logs, ${sumOf(others)} bf net by Doyle, ${without}`);
-    expect(await cell("Logs!T5")).toBe(`By species, ${without}`);
-    expect(await cell("Logs!R11")).toBe(sentence);
-    const summary = await read(page, "Logs!T6:X14");
+    expect(await cell("Logs!U5")).toBe(`By species, ${without}`);
+    expect(await cell("Logs!S11")).toBe(sentence);
+    const summary = await read(page, "Logs!U6:Y14");
     expect(summary.find(([species]) => species === "All species")?.slice(1, 4)).toEqual([
       9,
       expect.anything(),
