@@ -1,9 +1,8 @@
 import { OutOfRange } from "../basis/problem";
 import type { Source } from "../basis/source";
 import { weightedMean } from "../basis/statistics";
-import { inches, type Acres, type Inches, type Percent } from "../basis/units";
-import { designOf, type Cruise } from "../cruise/cruise";
-import { diameterClass } from "../cruise/diameterClass";
+import { inches, type Acres, type Percent } from "../basis/units";
+import { designOf } from "../cruise/cruise";
 import { withMargin, type Estimate } from "../cruise/estimate";
 import { estimateBy } from "../cruise/plotDesign";
 import { sources as ratioSources } from "../cruise/ratioOfMeans";
@@ -11,13 +10,11 @@ import { tractTotal } from "../cruise/tractTotal";
 import { fewestOfMixed } from "../sawing/wanted/fewestOfMixed";
 import type { NewLinearProgram } from "../sawing/wanted/linearProgram";
 import type { PieceSawing } from "../sawing/wanted/logSource";
+import { keyOf, kindsOf, perPlot, type StandingStems } from "./standingStems";
+import { treesOfClass, type TreesOfClass } from "./treesOfClass";
 import { treeSource } from "./treeSource";
 
-export interface StandingOrder {
-  /** Trees that may be felled, with their plots; trees that are kept are left out of it, their plots are not. */
-  readonly cruise: Cruise;
-  /** Logs of 16 ft of each line; 0 where there are none. */
-  readonly logs: ArrayLike<number>;
+export interface StandingOrder extends StandingStems {
   readonly formClass: Percent;
   readonly acres?: Acres;
   readonly acresMargin?: Acres;
@@ -26,15 +23,6 @@ export interface StandingOrder {
   readonly classWidth: number;
   readonly sawing: PieceSawing;
   readonly counts: readonly number[];
-}
-
-export interface TreesOfClass {
-  /** Middle of the class. [in] */
-  readonly dbh: number;
-  /** How many of them the list takes. */
-  readonly takes: number;
-  /** How many stand on the tract; left out where its acres are not known. */
-  readonly standing?: Estimate;
 }
 
 export interface TreesForCutList {
@@ -106,7 +94,8 @@ export function* treesForCutList(
     const { value, margin } = meanOf(order, values);
     return tractTotal(value, margin, order.acres, order.acresMargin ?? (0 as Acres));
   };
-  return { trees, classes: classesOf(order, trees.value, all, onTract), never, ...optional(onTract(number)) };
+  const standing = onTract(number);
+  return { trees, classes: treesOfClass(order, trees.value, all, onTract), never, ...(standing && { standing }) };
 }
 
 /** How many trees make one list. */
@@ -127,66 +116,4 @@ function meanOf({ cruise, confidence }: StandingOrder, values: Float64Array): Es
   return cruise.method.complete
     ? withMargin(weightedMean(values, design.weight), 0)
     : estimateBy(design, values, confidence);
-}
-
-const optional = (standing: Estimate | undefined) => (standing ? { standing } : {});
-
-interface Kind {
-  readonly key: string;
-  readonly dbh: number;
-  readonly logs: number;
-  perAcre: number;
-}
-
-const keyOf = ({ cruise, logs }: StandingOrder, line: number) =>
-  `${Math.round(cruise.dbh[line] as number)} ${logs[line] as number}`;
-
-/** Trees per acre by the inch and the number of logs, added over the plots. */
-function kindsOf(order: StandingOrder): readonly Kind[] {
-  const kinds = new Map<string, Kind>();
-  const { weight } = designOf(order.cruise);
-  for (let line = 0; line < order.cruise.dbh.length; line += 1) {
-    const key = keyOf(order, line);
-    const kind = kinds.get(key) ?? {
-      key,
-      dbh: Math.round(order.cruise.dbh[line] as number),
-      logs: order.logs[line] as number,
-      perAcre: 0,
-    };
-    kind.perAcre += standsFor(order, line) * (weight?.[order.cruise.plot[line] as number] ?? 1);
-    kinds.set(key, kind);
-  }
-  return [...kinds.values()].sort((a, b) => a.dbh - b.dbh || a.logs - b.logs);
-}
-
-function standsFor({ cruise }: StandingOrder, line: number): number {
-  const dbh = cruise.dbh[line] as Inches;
-  const plot = cruise.plot[line] as number;
-  return (cruise.count[line] as number) * cruise.method.treesPerAcre(dbh, cruise.size.ofTree(plot, dbh));
-}
-
-/** What an acre has of something, as every plot has it. */
-function perPlot(order: StandingOrder, ofTree: (line: number) => number): Float64Array {
-  const totals = new Float64Array(order.cruise.plots);
-  for (let line = 0; line < order.cruise.dbh.length; line += 1) {
-    const plot = order.cruise.plot[line] as number;
-    totals[plot] = (totals[plot] as number) + standsFor(order, line) * ofTree(line);
-  }
-  return totals;
-}
-
-function classesOf(
-  order: StandingOrder,
-  trees: number,
-  all: number,
-  onTract: (values: Float64Array) => Estimate | undefined,
-): readonly TreesOfClass[] {
-  const classOf = (dbh: number) => diameterClass(dbh, order.classWidth);
-  const { weight } = designOf(order.cruise);
-  const classes = [...new Set(Array.from(order.cruise.dbh, classOf))].sort((a, b) => a - b);
-  return classes.map((number) => {
-    const values = perPlot(order, (line) => (classOf(order.cruise.dbh[line] as number) === number ? 1 : 0));
-    const share = values.reduce((sum, value, plot) => sum + value * (weight?.[plot] ?? 1), 0) / all;
-    return { dbh: number * order.classWidth, takes: share * trees, ...optional(onTract(values)) };
-  });
 }
