@@ -1,5 +1,4 @@
-import { PartOfStem, stemVolume } from "../../src/functions/stem";
-import { stemDiameter } from "../../src/functions/taper";
+import { builtFunction } from "./builtFunctions";
 import { ratio, type Ratio } from "./ratio";
 
 const ROWS = 100_000;
@@ -26,6 +25,7 @@ type Kind = (typeof KINDS)[number];
 
 /** STEMVOLUME down a column, against bare loops of the same formulas over typed arrays. */
 export async function stemVolumeRatios(): Promise<readonly Ratio[]> {
+  const [stemVolume, stemDiameter] = [builtFunction("STEMVOLUME"), builtFunction("STEMDIAMETER")];
   const kinds = Uint8Array.from({ length: ROWS }, (_, i) => i % 2);
   const diameters = Float64Array.from({ length: ROWS }, (_, i) => 5 + (i % 250) / 10);
   const heights = Float64Array.from({ length: ROWS }, (_, i) => 40 + (i % 61));
@@ -72,7 +72,7 @@ export async function stemVolumeRatios(): Promise<readonly Ratio[]> {
     await ratio(
       "STEMVOLUME, 100,000 trees, merchantable wood, against a bare loop that halves its way to the top",
       "1",
-      () => stemVolume(nameCells, diameterCells, heightCells, PartOfStem.Merchantable),
+      () => stemVolume(nameCells, diameterCells, heightCells, "Merchantable wood"),
       loop(merchantable),
     ),
     await ratio(

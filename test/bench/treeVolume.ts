@@ -1,5 +1,5 @@
 import { upperLogTaper } from "../../src/core/reference/upperLogTaper";
-import { treeVolume } from "../../src/functions/tree";
+import { builtFunction } from "./builtFunctions";
 import { ratio, type Ratio } from "./ratio";
 
 const ROWS = 100_000;
@@ -7,6 +7,7 @@ const FORM_CLASS = 78;
 
 /** TREEVOLUME down a column, against a bare loop that builds the same trees log by log over typed arrays. */
 export async function treeVolumeRatios(): Promise<readonly Ratio[]> {
+  const treeVolume = builtFunction("TREEVOLUME");
   const diameters = Float64Array.from({ length: ROWS }, (_, i) => 12 + (i % 180) / 10);
   const logs = Float64Array.from({ length: ROWS }, (_, i) => 1 + (i % 5) / 2);
   const diameterCells = Array.from(diameters, (value) => [value]);
@@ -42,7 +43,7 @@ export async function treeVolumeRatios(): Promise<readonly Ratio[]> {
     await ratio(
       "TREEVOLUME, 100,000 rows, Doyle, against a bare loop over typed arrays",
       "3",
-      () => treeVolume(diameterCells, logCells, "Doyle" as never, [[FORM_CLASS]]),
+      () => treeVolume(diameterCells, logCells, "Doyle", [[FORM_CLASS]]),
       loop,
     ),
   ];
