@@ -8,7 +8,7 @@ import { answered, eachCell } from "./shell/answers";
 import { diametersAndWeights } from "./shell/diameters";
 import { NOT_APPLICABLE } from "./shell/margins";
 import { asCells, measured, oneNumber, optionalNumber } from "./shell/readings";
-import { sizeOf } from "./shell/plots";
+import { sizeOf } from "./shell/plotSizes";
 import { dbhBounds } from "./shell/tally";
 import { unitSystem } from "./shell/unitSystem";
 

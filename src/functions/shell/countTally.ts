@@ -4,7 +4,8 @@ import type { MeasuredTree } from "../../core/cruise/countMeasure";
 import { pointSample } from "../../core/cruise/methods/pointSample";
 import type { NameList } from "../../core/cruise/nameList";
 import { BadRows, column, filledRows, isNothing, numbersOf, remembered, sharedRows, type Column } from "./columns";
-import { plotList, plotSizes, spoken, type PlotList } from "./plots";
+import { plotList, spoken, type PlotList } from "./plots";
+import { plotSizes } from "./plotSizes";
 import type { UnitSystem } from "./unitSystem";
 
 export interface CountArguments {

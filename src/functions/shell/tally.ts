@@ -15,7 +15,8 @@ import {
   type Column,
 } from "./columns";
 import { readDesign, type DesignArguments } from "./design";
-import { plotList, plotSizes, spoken } from "./plots";
+import { plotList, spoken } from "./plots";
+import { plotSizes } from "./plotSizes";
 import type { UnitSystem } from "./unitSystem";
 
 /** The arguments that every stand table shares, as the cell gave them. */

@@ -1,17 +1,15 @@
-import { chosen } from "../../core/basis/choices";
 import { InvalidInput, Problem } from "../../core/basis/problem";
 import { shown } from "../../core/basis/shown";
 import { feet, inches } from "../../core/basis/units";
 import { checkTally, type FullTallyLine } from "../../core/cruise/checkTally";
 import type { TallyRules } from "../../core/cruise/checkTree";
-import { samplingMethods } from "../../core/cruise/methods";
 import { NameList } from "../../core/cruise/nameList";
-import { column, filledRows, isMissing, isNothing, sharedRows, type Column } from "./columns";
-import { sampleSize } from "./plots";
-import { asCells, boundedNumber, DATE, isDateSerial, isLeftOut, oneNumber, type Cells } from "./readings";
+import { column, filledRows, isNothing, sharedRows, type Column } from "./columns";
+import { asCells, boundedNumber, DATE, isDateSerial, oneNumber, type Cells } from "./readings";
 import { tellingIn } from "./saidIn";
 import { sentenceOf } from "./sentenceOf";
 import { dbhBounds } from "./tally";
+import { limitOf, type LimitOf } from "./treeLimits";
 import { unitSystem, type UnitSystem } from "./unitSystem";
 
 export interface CheckArguments {
@@ -110,38 +108,6 @@ function rulesOf(
     ...(units.metric && { telling: tellingIn(units) }),
     logsMeasured: anyFilled(logs),
   };
-}
-
-type LimitOf = (dbh: number, plot: string | undefined) => FullTallyLine["limit"];
-
-/**
- * How far a tree of a diameter may stand on its plot, where the tally has a middle to tape from. Sizes are one for all
- * plots, or one beside each; a plot without a size has no limit.
- */
-function limitOf({ plots, method, size, distance }: CheckArguments, units: UnitSystem): LimitOf {
-  if (isLeftOut(method) || isLeftOut(size) || isMissing(column(distance, "Distance"))) return () => undefined;
-  const picked = chosen("Method", asCells(method)[0]?.[0], samplingMethods);
-  const sizes = column(size, picked.size.what);
-  if (sizes.single) {
-    const taken = sampleSize(size, picked, units);
-    return (dbh) => picked.farthest?.(inches(dbh), taken);
-  }
-  const own = sizesByPlot(plots, sizes);
-  return (dbh, plot) => {
-    const cell = plot === undefined ? undefined : own.get(plot.toLowerCase());
-    return cell === undefined ? undefined : picked.farthest?.(inches(dbh), sampleSize([[cell]], picked, units));
-  };
-}
-
-function sizesByPlot(plots: unknown, sizes: Column): ReadonlyMap<string, unknown> {
-  const names = column(plots, "Plots");
-  const own = new Map<string, unknown>();
-  const rows = sharedRows([names, sizes]);
-  for (let row = 0; row < rows; row += 1) {
-    if (isNothing(names.at(row)) || isNothing(sizes.at(row))) continue;
-    own.set(String(names.at(row)).trim().toLowerCase(), sizes.at(row));
-  }
-  return own;
 }
 
 /** A line, or the sentence that says which of its cells cannot be read. */

@@ -1,12 +1,10 @@
 import { html, nothing } from "lit";
-import { tree as treeHeading } from "../../workbook/tables";
+import { accept, applyFix, setCheck } from "../check/settle";
 import { actionButton } from "../components/actionButton";
 import { emptyState } from "../components/emptyState";
 import { textField } from "../components/textField";
 import { findings, type Finding } from "../job/findings";
-import type { Fix } from "../job/fix";
 import type { Pane } from "../pane";
-import type { CheckState } from "../paneState";
 
 /** What the Check columns of the workbook ask to look at, each with a way to the cell and, where it is plain, a fix. */
 export function checkView(pane: Pane) {
@@ -28,7 +26,7 @@ export function checkView(pane: Pane) {
           ? actionButton({
               label: check.showAccepted ? "Hide accepted" : `Show accepted (${accepted.length})`,
               kind: "quiet",
-              onPress: () => set(pane, { showAccepted: !check.showAccepted }),
+              onPress: () => setCheck(pane, { showAccepted: !check.showAccepted }),
             })
           : nothing
       }
@@ -60,7 +58,7 @@ const openFinding = (pane: Pane, finding: Finding) =>
         actionButton({
           label: fix.label,
           name: `${fix.label}: ${finding.where}`,
-          onPress: () => void apply(pane, fix),
+          onPress: () => void applyFix(pane, fix),
         }),
       )}
       ${goButton(pane, finding)}
@@ -71,7 +69,7 @@ const openFinding = (pane: Pane, finding: Finding) =>
               kind: "quiet",
               name: `Keep as is - why? ${finding.where}`,
               onPress: () => {
-                set(pane, { explaining: finding.id, reason: "" });
+                setCheck(pane, { explaining: finding.id, reason: "" });
                 pane.focus("check-reason");
               },
             })
@@ -110,7 +108,7 @@ const reasonBox = (pane: Pane, finding: Finding) =>
       id: "check-reason",
       label: "Why is it right as it is?",
       value: pane.state.check.reason,
-      onInput: (reason) => set(pane, { reason }),
+      onInput: (reason) => setCheck(pane, { reason }),
     })}
     <div class="actions">
       ${actionButton({
@@ -119,33 +117,6 @@ const reasonBox = (pane: Pane, finding: Finding) =>
         disabled: pane.state.check.reason.trim() === "",
         onPress: () => void accept(pane, finding, pane.state.check.reason.trim()),
       })}
-      ${actionButton({ label: "Not now", kind: "quiet", onPress: () => set(pane, { explaining: "" }) })}
+      ${actionButton({ label: "Not now", kind: "quiet", onPress: () => setCheck(pane, { explaining: "" }) })}
     </div>
   </div>`;
-
-const set = (pane: Pane, change: Partial<CheckState>) => pane.set({ check: { ...pane.state.check, ...change } });
-
-async function apply(pane: Pane, { label, table, row, changes }: Fix): Promise<void> {
-  const done = await pane.run("Writing to the workbook", async () => {
-    if (row === undefined) await pane.host.appendRows(table, [changes]);
-    else await pane.host.updateRow(table, row, changes);
-    await pane.refresh();
-  });
-  if (!done) return;
-  pane.say(`${label}: done.`);
-  pane.focus("pane-title");
-}
-
-/** Writes the reason beside the row, or takes it back; the row number is that of the last reading, moments ago. */
-async function accept(pane: Pane, { place, where }: Finding, reason: string | null): Promise<void> {
-  if (!("table" in place)) return;
-  const done = await pane.run("Writing to the workbook", async () => {
-    // Trees and points have the same heading for it.
-    await pane.host.updateRow(place.table, place.row, { [treeHeading.accepted]: reason });
-    set(pane, { explaining: "", reason: "" });
-    await pane.refresh();
-  });
-  if (!done) return;
-  pane.say(reason === null ? `${where} is open again.` : `${where} is kept, with its reason.`);
-  pane.focus("pane-title");
-}

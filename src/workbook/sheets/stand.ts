@@ -7,6 +7,7 @@ import { LAST_ROW } from "../zones";
 import { counting, drawing, hasClusters, hasStrata, sizes } from "./designArguments";
 import { importance } from "./importance";
 import { cautionLine, across, down, heading, sheetPlan, title } from "./sheetParts";
+import { belowZero, designInWords, inWords, speciesBelowZero, tractInWords } from "./standWords";
 
 export const STAND = "Stand";
 const SPECIES_AT = "A30";
@@ -70,13 +71,13 @@ export function standSheet(): SheetPlan {
     widths: [27, 13, 20, 12, 12, 12, 26, 28, 12, 12, 12],
     blocks: [
       title("Stand"),
-      down("A2", "Computed", [{ formula: inWords() }, { formula: tractInWords() }]),
+      down("A2", "Computed", [{ formula: inWords() }, { formula: tractInWords(tractCells.harvest) }]),
       down("A4", "Note", [cautionLine("Estimate")]),
-      down("A5", "Attention", [{ formula: belowZero() }]),
+      down("A5", "Attention", [{ formula: belowZero(summaries.map(({ at }) => at)) }]),
       down("A6", "Computed", [{ formula: designInWords() }]),
       ...summaries.flatMap(headingsOf),
       heading("H11", "Further plots for your margin", 4),
-      down("A28", "Attention", [{ formula: speciesBelowZero() }]),
+      down("A28", "Attention", [{ formula: speciesBelowZero(SPECIES_AT, SPECIES_ROWS) }]),
       heading("H29", "By species: how much of the stand each is", 6),
       heading("A29", "By species, per acre; volume in board feet by the log rule", 7),
     ],
@@ -185,60 +186,4 @@ function furtherPlots(): string {
   const scaled = `MAX(0,ROUNDUP(COUNT(${perPlot})*(${off}*${off}-1),0))`;
   const plain = call("MOREPLOTS", `FILTER(${perPlot},ISNUMBER(${perPlot}))`, named.target, named.confidence);
   return `=IF(OR(COUNT(${perPlot})<2,${named.method}="All"),"",IF(OR(${hasStrata},${hasClusters}),IF(ISNUMBER(D12),${scaled},""),${plain}))`;
-}
-
-/** What the means and margins above go by, where that is not the plain cruise, and which points were left out. */
-function designInWords(): string {
-  const outside = `COUNTIF(${column(PLOTS, plot.outside)},"Yes")`;
-  return [
-    `=IF(${hasStrata},"By strata: each weighs by its acres. ","")`,
-    `IF(${hasClusters},"By clusters: the group of plots is the unit of the margins. ","")`,
-    `IF(AND(${named.population}<>"",${named.method}="Fixed"),"Margins are for plots out of "&${named.population}&". ","")`,
-    `IF(${outside}=0,"",IF(${outside}=1,"1 point outside the tract is left out.",${outside}&" points outside the tract are left out."))`,
-  ].join("&");
-}
-
-/** The stand in one line: "Basal area 94.3 +/- 14.4 ft2 per acre ...". */
-function inWords(): string {
-  const [basalArea, itsMargin, volume, its] = ["B10", "C10", "B12", "C12"];
-  const wholeTally = `"Every tree was tallied, so a margin is not applicable. Basal area "&FIXED(${basalArea},1)&" ft2 per acre, volume "&IF(ISNUMBER(${volume}),FIXED(${volume},0)&" bf per acre.","not known.")`;
-  const sentence = [
-    '"Basal area "',
-    `FIXED(${basalArea},1)`,
-    '" +/- "',
-    `FIXED(${itsMargin},1)`,
-    '" ft2 per acre. Volume "',
-    `FIXED(${volume},0)`,
-    '" +/- "',
-    `FIXED(${its},0)`,
-    '" bf per acre. "',
-    `COUNT(${perPlot})`,
-    '" plots, "',
-    named.confidence,
-    '" pct confident."',
-  ].join("&");
-  return `=IF(AND(ISNUMBER(${itsMargin}),ISNUMBER(${its})),${sentence},IF(AND(${named.method}="All",ISNUMBER(${basalArea})),${wholeTally},"No margin yet: tally trees on at least 2 plots."))`;
-}
-
-/** A margin larger than its figure makes a range that begins below zero, where there is no wood: said in words. */
-function belowZero(): string {
-  const percents = summaries.map(({ at }) => `${beside(at, 1, 3)}:${beside(at, 4, 3)}`).join(",");
-  return `=IFERROR(IF(MAX(${percents})>100,"A margin below is larger than its figure. Read its range as from nothing up to High, and tally more plots.",""),"")`;
-}
-
-/** Few trees of a species say little of it: how many species that concerns. */
-function speciesBelowZero(): string {
-  const [volumes, margins] = [4, 6].map((column) => {
-    return `${beside(SPECIES_AT, 1, column)}:${beside(SPECIES_AT, SPECIES_ROWS, column)}`;
-  });
-  const count = `SUMPRODUCT(ISNUMBER(${volumes})*ISNUMBER(${margins})*(${margins}>${volumes}))`;
-  return `=IFERROR(IF(${count}=0,"","Species whose margin is larger than their volume: "&${count}&". Read their range as from nothing up."),"")`;
-}
-
-function tractInWords(): string {
-  const { total, margin, low, high } = tractCells.harvest;
-  const sentence = `"Harvest of the tract "&FIXED(${total}/1000,0)&" +/- "&FIXED(${margin}/1000,0)&" MBF, range "&IF(${low}<0,"nothing",FIXED(${low}/1000,0))&" to "&FIXED(${high}/1000,0)&"."`;
-  const lacking = `IF(${named.acres}="","Give the acres on Setup for the total of the tract.","No total yet: it takes trees with a volume on at least 2 plots.")`;
-  const exact = `"Harvest of the tract "&FIXED(${total}/1000,0)&" MBF; every tree was tallied, so a margin is not applicable."`;
-  return `=IF(ISNUMBER(${total}),IF(ISNUMBER(${margin}),${sentence},${exact}),${lacking})`;
 }
