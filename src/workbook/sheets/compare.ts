@@ -1,18 +1,23 @@
-import { call, column, lookedUp } from "../formula";
+import { call, lookedUp } from "../formula";
 import { formats } from "../formats";
-import type { Formula, PlannedCell, SheetPlan } from "../plan";
-import { cost, costItems, COSTS, named, out, price, PRICES, products } from "../tables";
+import type { SheetPlan } from "../plan";
+import { cost, costItems, COSTS, named, out, price, products } from "../tables";
+import {
+  costOf,
+  homeNet,
+  ifNumbers,
+  levels,
+  lowestAndHighest,
+  priceOf,
+  range,
+  verdict,
+  volumes,
+} from "./compareFormulas";
 import { across, cautionLine, down, heading, quoted, sheetPlan } from "./sheetParts";
 import { tractCells } from "./stand";
 
 export const COMPARE = "Compare";
 
-/** Columns of every block: likely, low, high. */
-const LEVELS = ["B", "C", "D"] as const;
-const levels = (make: (column: string) => string): readonly Formula[] =>
-  LEVELS.map((letter) => ({ formula: make(letter) }));
-const ifNumbers = (cells: readonly string[], then: string) =>
-  `=IF(COUNT(${cells.join(",")})=${cells.length},${then},"")`;
 const rising = ["Likely", "Low", "High"] as const;
 
 /** The harvest used three ways: sold standing, sold as logs, sawn at home. Each with its range, all in plain formulas. */
@@ -150,47 +155,4 @@ export function compareSheet(): SheetPlan {
       },
     ],
   });
-}
-
-const priceOf = (product: string, level: string): PlannedCell => ({
-  formula: `=${lookedUp(PRICES, level, price.product, quoted(product))}`,
-});
-
-const costOf = (item: string): PlannedCell => ({
-  formula: `=IFERROR(XLOOKUP(${quoted(item)},${column(COSTS, cost.item)},${column(COSTS, cost.amount)},0)+0,0)`,
-});
-
-const volumes = ({ total, low, high, margin }: (typeof tractCells)[keyof typeof tractCells]): readonly Formula[] =>
-  [total, low, high, margin].map((cell) => ({ formula: ifNumbers([cell], `${cell}/1000`) }));
-
-const range = (
-  name: string,
-  at: string,
-  [volume, margin, likely, low, high]: readonly [string, string, string, string, string],
-) => ({
-  name,
-  at,
-  formula: ifNumbers([volume, margin, likely], call("VALUERANGE", volume, margin, likely, low, high)),
-  rows: 1,
-  columns: 3,
-  formats: [formats.dollars, formats.dollars, formats.dollars],
-});
-
-const homeNet = (level: string, place: 1 | 2) =>
-  ifNumbers(
-    [`${level}34`, `${level}35`, `${level}36`],
-    `INDEX(${call("HOMESAWNET", `${level}34`, `${level}36`, "$B$22", `${level}35`)},1,${place})`,
-  );
-
-/** Costs follow the volume, so the low end of a loss can be its likely one: the range is put in order. */
-function lowestAndHighest(row: number): readonly Formula[] {
-  const cells = `B${row}:D${row}`;
-  return [`B${row}`, `MIN(${cells})`, `MAX(${cells})`].map((cell) => ({
-    formula: `=IF(COUNT(${cells})=3,${cell},"")`,
-  }));
-}
-
-/** One sentence: the way ahead of all others, or that there is none. */
-function verdict(): string {
-  return `=IF(COUNT(B41:D43)<9,"Give acres, prices and a tally to compare the three ways.",IF(COUNTIF(E47:E49,1)=1,INDEX(A47:A49,MATCH(1,E47:E49,0))&" comes out ahead of the others, ranges and all.","Too close to call: the ranges overlap."))`;
 }

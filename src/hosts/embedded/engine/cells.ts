@@ -1,4 +1,4 @@
-import { type ICellData, IUndoRedoService, type Nullable } from "@univerjs/core";
+import { type ICellData, IUndoRedoService } from "@univerjs/core";
 import { SetRangeValuesMutation, SetStyleCommand, SetWorksheetColWidthMutation } from "@univerjs/sheets";
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import { meet, type Zone } from "../../../workbook/address";
@@ -7,6 +7,7 @@ import { cellMatrix } from "./cellMatrix";
 import { fromEngine, type Place, toEngine } from "./place";
 import { holdsValue, type PlainValue, plainValue } from "./plainValue";
 import type { Spreadsheet } from "./spreadsheet";
+import { type SpilledCells, usedZone } from "./usedZone";
 
 const SPARE_ROWS = 1_000;
 
@@ -128,22 +129,7 @@ export class Cells {
 
   /** The smallest rectangle from A1's side that holds every used cell; undefined for an empty sheet. */
   used(sheetId: string, valuesOnly: boolean): Zone | undefined {
-    let [top, left, bottom, right] = [Infinity, Infinity, -1, -1];
-    const include = (row: number, column: number) => {
-      top = Math.min(top, row);
-      left = Math.min(left, column);
-      bottom = Math.max(bottom, row);
-      right = Math.max(right, column);
-    };
-    const sheet = this.worksheet(sheetId).getSheet();
-    sheet.getCellMatrix().forValue((row, column, cell: Nullable<ICellData>) => {
-      if (holdsValue(cell) || cell?.f || cell?.si || (!valuesOnly && cell?.s)) include(row, column);
-    });
-    for (const [row, line] of Object.entries(this.spilledInto(sheetId) ?? {})) {
-      for (const column of Object.keys(line ?? {})) include(Number(row), Number(column));
-    }
-    if (bottom < 0) return undefined;
-    return { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
+    return usedZone(this.worksheet(sheetId).getSheet().getCellMatrix(), this.spilledInto(sheetId), valuesOnly);
   }
 
   /** True when none of the cells holds a value or a formula. */
@@ -174,7 +160,7 @@ export class Cells {
 
   private spilledInto(sheetId: string) {
     const cells = this.spreadsheet.formulaData.getArrayFormulaCellData()[this.workbook.getId()]?.[sheetId];
-    return cells as Partial<Record<number, Partial<Record<number, ICellData>>>> | undefined;
+    return cells as SpilledCells | undefined;
   }
 }
 
