@@ -1,6 +1,6 @@
 import { OutOfRange } from "../basis/problem";
 import { HAIR } from "./filling/hair";
-import type { SawPlan } from "./sawingPattern";
+import type { SawingPattern, SawJob, SawPlan } from "./sawingPattern";
 
 /**
  * Of several ways to saw a log the plan that is worth most, of equals the first.
@@ -22,3 +22,13 @@ export function bestOf(ways: readonly ((toBeat?: number) => SawPlan)[]): SawPlan
   if (!best) throw reason as OutOfRange;
   return best;
 }
+
+/** By whichever of several patterns; each need only beat the ones before it. */
+export const bestOfPatterns = (patterns: readonly SawingPattern[], job: SawJob): SawPlan =>
+  bestOf(
+    patterns.map(
+      (pattern) =>
+        (toBeat = job.toBeat) =>
+          pattern.plan(toBeat === undefined ? job : { ...job, toBeat }),
+    ),
+  );

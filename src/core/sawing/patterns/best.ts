@@ -1,4 +1,4 @@
-import { bestOf } from "../bestOf";
+import { bestOfPatterns } from "../bestOf";
 import type { SawingPattern } from "../sawingPattern";
 import { around } from "./around";
 import { cant } from "./cant";
@@ -20,13 +20,7 @@ export const best: SawingPattern = {
   sources: compared.flatMap(({ sources }) => sources),
 
   plan(job) {
-    const chosen = bestOf(
-      compared.map(
-        (pattern) =>
-          (toBeat = job.toBeat) =>
-            pattern.plan(toBeat === undefined ? job : { ...job, toBeat }),
-      ),
-    );
+    const chosen = bestOfPatterns(compared, job);
     return {
       ...chosen,
       isBestOf: true,

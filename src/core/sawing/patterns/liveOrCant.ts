@@ -1,6 +1,5 @@
-import { OutOfRange } from "../../basis/problem";
-import { HAIR } from "../filling/hair";
-import type { SawingPattern, SawPlan } from "../sawingPattern";
+import { bestOfPatterns } from "../bestOf";
+import type { SawingPattern } from "../sawingPattern";
 import { cant } from "./cant";
 import { live } from "./live";
 
@@ -16,20 +15,5 @@ export const liveOrCant: SawingPattern = {
   id: "liveOrCant",
   title: "Live or cant",
   sources: compared.flatMap(({ sources }) => sources),
-
-  plan(job) {
-    let best: SawPlan | undefined;
-    let reason: OutOfRange | undefined;
-    for (const pattern of compared) {
-      try {
-        const plan = pattern.plan(job);
-        if (!best || plan.worth > best.worth * (1 + HAIR)) best = plan;
-      } catch (problem) {
-        if (!(problem instanceof OutOfRange)) throw problem;
-        reason ??= problem;
-      }
-    }
-    if (!best) throw reason as OutOfRange;
-    return best;
-  },
+  plan: (job) => bestOfPatterns(compared, job),
 };
