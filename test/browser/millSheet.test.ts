@@ -92,6 +92,11 @@ describe("the sheet Mill, on the page", () => {
     expect((await read(page, "Sawing!B11"))[0]?.[0]).toBe(1.5);
     expect(String((await read(page, "Sawing!B21"))[0]?.[0])).toMatch(/belly/);
     await put(page, "Sawing!B5", [[1]]);
+    expect((await read(page, "Sawing!B13"))[0]?.[0]).toBe("Fits");
+    expect((await read(page, "Sawing!B14"))[0]?.[0]).toBeCloseTo(14 / Math.SQRT2, 6); // the square in a circle
+    await put(page, "Mill!K8", [[15]]);
+    expect((await read(page, "Sawing!B13"))[0]?.[0]).toBe("Too thick by 2.14 in"); // 16 x 15 / 14 in across
+    await put(page, "Mill!K8", [[26]]);
     expect((await read(page, "Sawing!B11"))[0]?.[0]).toBe("");
   });
 

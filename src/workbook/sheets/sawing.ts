@@ -1,12 +1,13 @@
 import { splitTaper, tapers } from "../../core/sawing/lyingLog";
 import { sawingPatterns } from "../../core/sawing/patterns";
-import { lookedUp } from "../formula";
+import { call, lookedUp } from "../formula";
 import { formats } from "../formats";
 import type { EntryRulePlan, SheetPlan } from "../plan";
 import { log, LOGS, MORE_PRODUCTS, named } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { boardSizeColumns } from "./boardSizeColumns";
 import { logNumbers } from "./logCells";
+import { millList } from "./millTables";
 import { CUTS_AT, sawingSpills } from "./sawingSpills";
 import { cautionLine, down, heading, onePageWide, sheetPlan, title } from "./sheetParts";
 
@@ -17,6 +18,11 @@ const LAST_PRINTED = 82;
 
 /** What the sheet Logs has of the picked log. */
 const ofLog = (heading: string) => ({ formula: `=${lookedUp(LOGS, heading, log.log, PICKED)}` });
+
+/** The large end is taken to be as oval as the small one, as the plans take it. */
+const fitsMill = `=IF(OR(B6="",B8="",B9=""),"",${call("MILLFITS", "B6", 'IF(B7="",B8,MAX(B8,B8*B7/B6))', "B9", millList, named.units)})`;
+/** Of the shorter way of an oval end. */
+const largestBeam = `=IF(B6="","",INDEX(${call("LARGESTCANT", "MIN(B6:B7)")},2,1))`;
 
 /** The cut list of one picked log, what it gets out of the log, and what another kerf or product would. */
 export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
@@ -29,7 +35,7 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
     print: onePageWide(`A1:G${LAST_PRINTED}`, CUTS_AT),
     blocks: [
       title("Sawing"),
-      down("A2", "Note", [cautionLine("Sawing"), cautionLine("Ungraded lumber")]),
+      down("A2", "Note", [cautionLine("Sawing"), cautionLine("Ungraded lumber"), cautionLine("Log weight")]),
       down("A5", "Computed", [
         "Log to saw",
         "Small end",
@@ -39,6 +45,8 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
         "Pattern",
         "Sweep",
         "Taper",
+        "Does it fit the mill?",
+        "Largest square beam",
       ]),
       down("B5", "Input", [logs[0]?.[log.log] ?? null]),
       down("B6", "Linked", [log.smallEnd, log.second, log.largeEnd, log.scalingLength].map(ofLog), formats.tenth),
@@ -51,11 +59,13 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
         "in, where the end is oval",
         "in",
         "ft, trim left out",
-        "",
+        "boards, mill and grades: see the sheet Mill",
         "in, as on the sheet Logs; blank for a straight log",
         "Split: along the pith; Full: along the bark",
+        null,
+        "in each way, free of wane",
       ]),
-      down("A13", "Note", ["The boards you want, your mill and the grades you expect stand on the sheet Mill."]),
+      down("B13", "Computed", [{ formula: fitsMill }, { formula: largestBeam }], formats.thickness),
       heading("A15", "What the plan gets out of it", 6),
       heading(`A${CUTS_AT - 1}`, "Cut list, from the first cut to the board left on the bed", 7),
       heading("I4", "End view, point by point", 4),
