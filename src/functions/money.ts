@@ -6,7 +6,8 @@ import { compareWays as compare, type Way } from "../core/value/compareWays";
 import { homeSawnNet } from "../core/value/homeSawnNet";
 import { valueRange as rangeOf } from "../core/value/valueRange";
 import { answered, spilled } from "./shell/answers";
-import { BadRows, column, numberAt, sharedRows, type Column } from "./shell/columns";
+import { BadRows } from "./shell/badRows";
+import { column, numberAt, sharedRows, type Column } from "./shell/columns";
 import { isLeftOut, oneNumber } from "./shell/readings";
 
 // Bounds are a choice of ours: beyond any woodlot, so that only a slip falls outside.

@@ -1,7 +1,8 @@
 import { chosen } from "../../core/basis/choices";
 import { classesInTheMiddle, classRules } from "../../core/cruise/classRules";
 import type { DiameterList } from "../../core/cruise/standDensity";
-import { BadRows, column, numbersOf, sharedRows } from "./columns";
+import { BadRows } from "./badRows";
+import { column, numbersOf, sharedRows } from "./columns";
 import { isLeftOut, oneNumber, oneText } from "./readings";
 import type { ClassesBy } from "./classesTable";
 import { dbhBounds } from "./tally";

@@ -1,5 +1,6 @@
 import type { FelledTree } from "../../core/tree/local/localForm";
-import { BadRows, column, isNothing, numberAt, sharedRows } from "./columns";
+import { BadRows } from "./badRows";
+import { column, isNothing, numberAt, sharedRows } from "./columns";
 import { boundsIn } from "./measuredIn";
 import type { UnitSystem } from "./unitSystem";
 

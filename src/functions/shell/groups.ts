@@ -1,5 +1,6 @@
 import { NameList } from "../../core/cruise/nameList";
-import { BadRows, column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
+import { BadRows } from "./badRows";
+import { column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
 import { blank } from "./readings";
 
 /** What plots say, put together by the name beside each of them. */

@@ -1,6 +1,7 @@
 import { chosen, type Choice } from "../../core/basis/choices";
 import { NameList } from "../../core/cruise/nameList";
-import { BadRows, column } from "./columns";
+import { BadRows } from "./badRows";
+import { column } from "./columns";
 import { NO_SPECIES, readTally, type Tally, type TallyArguments } from "./tally";
 import type { UnitSystem } from "./unitSystem";
 

@@ -1,4 +1,5 @@
-import { BadRows, column, filledRows, numberAt } from "./columns";
+import { BadRows } from "./badRows";
+import { column, filledRows, numberAt } from "./columns";
 import { blank } from "./readings";
 
 /**

@@ -5,7 +5,7 @@ import { cubicFormulas } from "../../core/log/cubic";
 import { smallEndRules } from "../../core/log/findLogRule";
 import { SHORTEST_STEP, type Product } from "../../core/value/buckOrder";
 import { byCord, byFormula, byRule, byWood, type ProductMeasure } from "../../core/value/productMeasures";
-import { BadRows } from "./columns";
+import { BadRows } from "./badRows";
 import { boundsIn } from "./measuredIn";
 import { asCells, blank, boundedNumber, type Cells } from "./readings";
 import type { Unit, UnitSystem } from "./unitSystem";

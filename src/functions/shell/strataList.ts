@@ -1,5 +1,6 @@
 import { InvalidInput } from "../../core/basis/problem";
-import { BadRows, column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
+import { BadRows } from "./badRows";
+import { column, filledRows, isNothing, numberAt, sharedRows } from "./columns";
 
 /** A stratum and the numbers that stand beside its name, in the unit they were given in. */
 export interface ListedStratum {

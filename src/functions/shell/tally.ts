@@ -3,17 +3,8 @@ import { InvalidInput } from "../../core/basis/problem";
 import type { Cruise } from "../../core/cruise/cruise";
 import { samplingMethods } from "../../core/cruise/methods";
 import { NameList } from "../../core/cruise/nameList";
-import {
-  BadRows,
-  column,
-  filledRows,
-  isMissing,
-  isNothing,
-  numbersOf,
-  remembered,
-  sharedRows,
-  type Column,
-} from "./columns";
+import { BadRows } from "./badRows";
+import { column, filledRows, isMissing, isNothing, numbersOf, remembered, sharedRows, type Column } from "./columns";
 import { readDesign, type DesignArguments } from "./design";
 import { plotList, spoken } from "./plots";
 import { plotSizes } from "./plotSizes";
