@@ -20,13 +20,14 @@ const byLogs = [null, 18, null, products, null, null, null, null, null, null, 2.
 const metric = ["white oak", 55, 26, metricProducts, 0.3, 0.1, null, null, null, null, null, null, "metric"];
 
 /** As a spreadsheet hands them over: each argument a range. */
-const ranges = (args: readonly unknown[]) => args.map((arg) => (Array.isArray(arg) ? arg : [[arg]])) as unknown[][][];
+const ranges = (args: readonly unknown[]) =>
+  args.map((arg): unknown => (Array.isArray(arg) ? arg : [[arg]])) as unknown[][][];
 const stepsOf = (args: readonly unknown[]): Step[] =>
   (working(WorkingName.buckPlan, ranges(args)).slice(1) as [string, string, number, string][]).map(
     ([sum, meaning, value, unit]) => ({ sum, meaning, value, unit }),
   );
-const planOf = (args: readonly unknown[]) =>
-  buckPlan(...(ranges(args) as never as Parameters<typeof buckPlan>)).slice(1);
+const planOf = (args: readonly unknown[]): unknown[][] =>
+  (buckPlan(...(ranges(args) as never as Parameters<typeof buckPlan>)) as unknown[][]).slice(1);
 
 describe.each([
   ["by total height, with rot and a crook", byHeight],

@@ -30,7 +30,7 @@ export async function localChart({ felled, curves, units }: LocalChartData, widt
           y: "volume",
           stroke: "var(--woodlotSeries1)",
           strokeWidth: 2,
-          strokeDasharray: (curves.length > 1 && DASHES[place]) || "none",
+          strokeDasharray: (curves.length > 1 ? DASHES[place] : undefined) ?? "none",
         }),
       ),
       Plot.dot([...felled], {

@@ -21,20 +21,21 @@ const fitted = (units = "imperial") =>
 
 const host = (fit: readonly (readonly CellValue[])[], settings: Readonly<Record<string, CellValue>> = {}) =>
   ({
-    hasTable: async () => true,
-    readNames: async () => ({ [named.localForm]: "Combined variable", ...settings }),
-    readTable: async () => ({
-      rows: [
-        ...trees.map(([dbh, height, volume], i): TableRow => ({
-          [felled.tree]: i + 1,
-          [felled.dbh]: dbh,
-          [felled.height]: height,
-          [felled.volume]: volume,
-        })),
-        { [felled.tree]: 5, [felled.dbh]: 14, [felled.height]: null, [felled.volume]: null },
-      ],
-    }),
-    readSpill: async (name: string) => (name === out.localFit ? fit : []),
+    hasTable: () => Promise.resolve(true),
+    readNames: () => Promise.resolve({ [named.localForm]: "Combined variable", ...settings }),
+    readTable: () =>
+      Promise.resolve({
+        rows: [
+          ...trees.map(([dbh, height, volume], i): TableRow => ({
+            [felled.tree]: i + 1,
+            [felled.dbh]: dbh,
+            [felled.height]: height,
+            [felled.volume]: volume,
+          })),
+          { [felled.tree]: 5, [felled.dbh]: 14, [felled.height]: null, [felled.volume]: null },
+        ],
+      }),
+    readSpill: (name: string) => Promise.resolve(name === out.localFit ? fit : []),
   }) as unknown as WorkbookHost;
 
 const read = async (...given: Parameters<typeof host>) => {

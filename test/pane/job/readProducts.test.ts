@@ -8,9 +8,9 @@ import { named, out } from "../../../src/workbook/tables";
 /** A host of which only the answer of PRODUCTTABLE and the use of a local table matter. */
 const host = (table: readonly (readonly CellValue[])[], use: CellValue = null) =>
   ({
-    readSpill: async (name: string) => (name === out.products ? table : []),
-    hasTable: async () => true,
-    readNames: async () => ({ [named.localUse]: use }),
+    readSpill: (name: string) => Promise.resolve(name === out.products ? table : []),
+    hasTable: () => Promise.resolve(true),
+    readNames: () => Promise.resolve({ [named.localUse]: use }),
   }) as unknown as WorkbookHost;
 
 const table = (land: string, cubic: string): CellValue[][] => [
