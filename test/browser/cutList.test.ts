@@ -70,7 +70,7 @@ describe("the cut list and all logs, on the page", () => {
     expect(before).toMatch(/Still missing \| Piece \| Count \|/);
     expect(before).toMatch(/graded, stamped lumber/);
     expect(before).not.toMatch(/changed since|#/);
-    await put(opened.page, "Cut list!E14", [[13]]);
+    await put(opened.page, "Cut list!C14", [[4.5]]);
     await expect.poll(() => shown("Cut plan"), { timeout: 60_000 }).toMatch(/have changed since/);
     await pane.untilItSays(/The workbook has changed since/);
     opened.expectQuiet();

@@ -163,8 +163,8 @@ describe("the stand by product", () => {
     await show(page, "stand");
     await page.getByText("By product").waitFor();
     const words = ((await page.textContent("body")) ?? "").replace(/\s+/g, " ");
-    expect(words).toMatch(/Sawlogs, \$[\d,]+ an acre [\d,]+ ± [\d,]+ bf per acre/);
-    expect(words).toMatch(/Pulpwood, \$\d+ an acre [\d.]+ ± [\d.]+ cords per acre/);
+    expect(words).toMatch(/Sawlogs, \$[\d,]+ per acre [\d,]+ ± [\d,]+ bf per acre/);
+    expect(words).toMatch(/Pulpwood, \$\d+ per acre [\d.]+ ± [\d.]+ cords per acre/);
     const [, sum = "", whole = ""] = /Wood, ft³ per acre: (.+) = whole stems ([\d,]+)\./.exec(words) ?? [];
     const parts = sum.split(" + ").map((part) => Number(/([\d,]+)$/.exec(part)?.[1]?.replace(",", "")));
     const total = parts.reduce((all, one) => all + one, 0);

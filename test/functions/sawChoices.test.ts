@@ -28,6 +28,20 @@ describe("SAWWHATIF", () => {
   });
 });
 
+describe("SAWWHATIF with prices", () => {
+  const tried = (boards: readonly unknown[], more: readonly unknown[]) =>
+    sawWhatIf([[10.8]], [[10.8]], [[8]], [[...boards]], 0.125, live, [[...more]]).at(-1)?.slice(0, 2) as string[];
+
+  it("says which product is not tried because it alone has a price, or has none", () => {
+    expect(tried([1, 10, 900], [1, 4, 700])[1]).toBeGreaterThan(3);
+    expect(tried([1, 10, 900], [1, 4, ""])).toEqual([
+      "With 1 x 4 in too",
+      "Not tried: the boards have prices, this one has none. Give it one in $ per MBF or per piece.",
+    ]);
+    expect(tried([1, 10], [1, 4, 700])[1]).toMatch(/^Not tried: the boards have no prices/);
+  });
+});
+
 describe("SAWVALUE", () => {
   it("shares the lumber out by grade, prices the rest by volume, and counts hours", () => {
     const grades = [

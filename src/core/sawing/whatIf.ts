@@ -33,8 +33,15 @@ export function whatIf(order: SawOrder, more: readonly BoardSize[]): readonly Wh
   return [
     { gives: yieldOf(order) },
     ...kerfs.map((kerf) => ({ kerf, gives: yieldOf({ ...order, kerf }) })),
-    ...more
-      .filter((size) => !priced || size.price !== undefined || size.pricePerPiece !== undefined)
-      .map((size) => ({ more: size, gives: yieldOf({ ...order, sizes: [...order.sizes, size] }) })),
+    ...more.map((size) => ({
+      more: size,
+      gives: isPriced([size]) === priced ? yieldOf({ ...order, sizes: [...order.sizes, size] }) : pricesDiffer(priced),
+    })),
   ];
 }
+
+/** A plan goes for value or for board feet, never for a little of both. */
+const pricesDiffer = (priced: boolean): string =>
+  priced
+    ? "Not tried: the boards have prices, this one has none. Give it one in $ per MBF or per piece."
+    : "Not tried: the boards have no prices, this one has. Give every board a price, or leave this one's out.";

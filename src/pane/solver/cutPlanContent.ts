@@ -22,7 +22,7 @@ export function cutPlanContent(solved: Solved, trees: Solved | undefined, list: 
       `${gapOf(result)}${solved.stopped ? " The search was stopped before its end." : ""}`,
       ...(standing ? treesIn(standing) : []),
     ],
-    inputs: { pieces: list.pieces, spares: list.spares, kerf: job.kerf, logLengths: list.logLengths },
+    inputs: { ...list.inputs, spares: list.spares, kerf: job.kerf },
     logs: result.logs.map(({ name, smallEnd, largeEnd, length, pieces, boardFeet }) => [
       name,
       smallEnd,

@@ -6,7 +6,7 @@ import { BOARD_SIZES, CUT_LIST, log, LOGS, MILL, named, wanted } from "../../wor
 import { number, positive, text } from "../job/cells";
 import type { Job } from "../job/job";
 import type { AllLogsJob, CutListJob, TreesJob } from "./jobs";
-import { allLogsInputs } from "./allLogsInputs";
+import { inputSum } from "./inputSum";
 import { logOf } from "./readLogs";
 import { millFrom, patternFrom } from "./readMill";
 import { pieceOf, saysPiece, volumeOf } from "./readPieces";
@@ -24,7 +24,8 @@ export interface SolverOrders {
     readonly pieces: number;
     readonly boardFeet: number;
     readonly spares: number;
-    readonly logLengths: number;
+    /** Sums of all that a plan hangs on. */
+    readonly inputs: { readonly pieces: number; readonly logs: number };
     /** Lines that say something and cannot be read. */
     readonly unread: number;
   };
@@ -68,7 +69,7 @@ export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOr
       pieces: list.reduce((sum, row) => sum + (number(row[wanted.count]) ?? 0), 0),
       boardFeet: list.reduce((sum, row) => sum + (pieceOf(row, 0)[0] ? volumeOf(row) : 0), 0),
       spares,
-      logLengths: logs.rows.reduce((sum, row) => sum + (number(row[log.scalingLength]) ?? 0), 0),
+      inputs: { pieces: inputSum(CUT_LIST, list), logs: inputSum(LOGS, logs.rows) },
       unread: list.filter((row) => saysPiece(row) && pieceOf(row, 0).length === 0).length,
     },
     logsLeftOut: logs.rows.filter((row) => saysLog(row) && logOf(row, job.scale).length === 0).length,
@@ -98,7 +99,7 @@ export async function readOrders(host: WorkbookHost, job: Job): Promise<SolverOr
                 taper: text(settings[named.taper]) || splitTaper.title,
                 kerf,
                 mill: limits,
-                inputs: allLogsInputs(logs.rows, sizes.rows),
+                inputs: { logs: inputSum(LOGS, logs.rows), boards: inputSum(BOARD_SIZES, sizes.rows) },
               },
   };
 }

@@ -1,7 +1,7 @@
-import { column } from "../formula";
 import { formats } from "../formats";
 import type { CellValue, SheetPlan } from "../plan";
-import { board, BOARD_SIZES, LOGS, log, named } from "../tables";
+import { BOARD_SIZES, LOGS, named } from "../tables";
+import { addsUpTo } from "./planInputs";
 import { cautionLine, down, onePageWide, sheetPlan } from "./sheetParts";
 import { valueBlocks, type ValueColumn } from "./valueBlocks";
 
@@ -59,19 +59,7 @@ export function allLogsSheet({ stamp, finding, inputs, parts, logs }: AllLogsCon
   });
 }
 
-/** Columns of the logs and of the boards that a plan hangs on. */
-export const ALL_LOGS_INPUTS = {
-  logs: [log.smallEnd, log.second, log.largeEnd, log.length, log.sweep],
-  boards: [board.finished, board.sawn, board.width, board.length, board.each, board.price],
-} as const;
-
 function outOfDate({ kerf, logs, boards }: AllLogsContent["inputs"]): string {
-  const sum = (table: string, headings: readonly string[]) =>
-    `SUM(${headings.map((heading) => column(table, heading)).join(",")})`;
-  const same = [
-    `${named.kerf}=${kerf}`,
-    `ABS(${sum(LOGS, ALL_LOGS_INPUTS.logs)}-${logs})<0.001`,
-    `ABS(${sum(BOARD_SIZES, ALL_LOGS_INPUTS.boards)}-${boards})<0.001`,
-  ];
+  const same = [`${named.kerf}=${kerf}`, addsUpTo(LOGS, logs), addsUpTo(BOARD_SIZES, boards)];
   return `=IFERROR(IF(AND(${same.join(",")}),"","Check: the logs, the boards or the kerf have changed since. Plan all logs again in the pane."),"")`;
 }

@@ -1,7 +1,7 @@
 import { formats } from "../formats";
 import type { BlockPlan, CellValue, SheetPlan } from "../plan";
-import { column } from "../formula";
-import { CUT_LIST, LOGS, log, named, wanted } from "../tables";
+import { CUT_LIST, LOGS, named } from "../tables";
+import { addsUpTo } from "./planInputs";
 import { cautionLine, down, heading, onePageWide, sheetPlan } from "./sheetParts";
 import { valueBlocks, type ValueColumn } from "./valueBlocks";
 
@@ -18,7 +18,7 @@ export interface CutPlanContent {
     readonly pieces: number;
     readonly spares: number;
     readonly kerf: number;
-    readonly logLengths: number;
+    readonly logs: number;
   };
   readonly logs: readonly (readonly CellValue[])[];
   readonly missing: readonly (readonly CellValue[])[];
@@ -85,12 +85,7 @@ export function cutPlanSheet(plan: CutPlanContent): SheetPlan {
   });
 }
 
-function outOfDate({ inputs: { pieces, spares, kerf, logLengths } }: CutPlanContent): string {
-  const same = [
-    `SUM(${column(CUT_LIST, wanted.count)})=${pieces}`,
-    `${named.spares}=${spares}`,
-    `${named.kerf}=${kerf}`,
-    `ABS(SUM(${column(LOGS, log.scalingLength)})-${logLengths})<0.001`,
-  ];
+function outOfDate({ inputs: { pieces, spares, kerf, logs } }: CutPlanContent): string {
+  const same = [`${named.spares}=${spares}`, `${named.kerf}=${kerf}`, addsUpTo(CUT_LIST, pieces), addsUpTo(LOGS, logs)];
   return `=IFERROR(IF(AND(${same.join(",")}),"","Check: the cut list, the logs or the kerf have changed since. Work the plan out again in the pane."),"")`;
 }

@@ -69,7 +69,7 @@ export function localVolumeSheet(content: WorkbookContent): SheetPlan {
         formats: [formats.general, formats.fitted],
         rowFormats: {
           6: formats.whole,
-          ...Object.fromEntries([7, 8, 9, 11].map((row) => [row, formats.thickness])),
+          ...Object.fromEntries([7, 8, 9, 10, 11].map((row) => [row, formats.thickness])),
           ...Object.fromEntries([13, 14, 15, 16].map((row) => [row, formats.tenth])),
         },
       },

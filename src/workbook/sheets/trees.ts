@@ -24,7 +24,7 @@ export function treesSheet(content: WorkbookContent): SheetPlan {
       title("Trees"),
       down("A2", "Note", [
         "Type plot, species, DBH and the height: 16-ft logs to the half, or the total height in feet. A blank Count is one tree. A blank Take counts as part of the harvest; No leaves the tree standing.",
-        "Logs lead to Volume bf, gross, by log rule and form class; total height to Wood ft3 and Green lb by the national equations. Volume by tells which height a tree has. Harvest and Lumber bf have the cull off.",
+        "Logs lead to Volume bf, gross, by log rule and form class; total height to Wood ft3 and Green lb by the national equations (Wood ft3 by your local table where it is used). Volume by tells which height a tree has. Harvest and Lumber bf have the cull off.",
         "Check asks about a row that looks odd: say under Accepted because why it is right. A taped tree has its level distance under Distance ft. Lumber bf is what the logs should saw out to, times Realized lumber.",
       ]),
       heading(beside(checksAt, -1, 0), "Checks of each row", 1),
