@@ -30,7 +30,9 @@ describe("SAWWHATIF", () => {
 
 describe("SAWWHATIF with prices", () => {
   const tried = (boards: readonly unknown[], more: readonly unknown[]) =>
-    sawWhatIf([[10.8]], [[10.8]], [[8]], [[...boards]], 0.125, live, [[...more]]).at(-1)?.slice(0, 2) as string[];
+    sawWhatIf([[10.8]], [[10.8]], [[8]], [[...boards]], 0.125, live, [[...more]])
+      .at(-1)
+      ?.slice(0, 2) as string[];
 
   it("says which product is not tried because it alone has a price, or has none", () => {
     expect(tried([1, 10, 900], [1, 4, 700])[1]).toBeGreaterThan(3);
