@@ -62,13 +62,13 @@ export function fieldTallySheet(content: FieldTallyContent): SheetPlan {
     blocks: [
       alone ? down("A1", "Title", [FIELD_TALLY]) : title(FIELD_TALLY),
       down("A2", alone ? "Input" : "Linked", [alone ? alone.stand : { formula: `=${named.stand}` }]),
-      across("A3", "Unit", ["Date"]),
+      across("A3", "Note", ["Date"]),
       across("B3", "Input", [null, null]),
-      across("D3", "Unit", ["Crew"]),
+      across("D3", "Note", ["Crew"]),
       across("E3", "Input", [null, null]),
-      across("H2", "Unit", ["Method"]),
+      across("H2", "Note", ["Method"]),
       down(METHOD_AT, alone ? "Input" : "Linked", [alone ? alone.method : { formula: `=${named.method}` }]),
-      across("H3", "Unit", ["BAF, or plot ac"]),
+      across("H3", "Note", ["BAF, or plot ac"]),
       down(SIZE_AT, alone ? "Input" : "Linked", [alone ? alone.size : { formula: `=${named.size}` }], formats.general),
       down("A4", "Note", [
         "DBH in inches at 4.5 ft, uphill side; 16-ft logs to the half; a blank count is 1.",
@@ -149,7 +149,7 @@ function pointBlocks(
   return [
     across(`${letter(0)}${row}`, "Heading", ["Point", number, "Trees", trees, "BA ft2", basalArea]),
     {
-      ...across(`${letter(0)}${row + 1}`, "Unit", ["Species", "DBH in", "Logs 16 ft", "Cull pct", "Count", "Note"]),
+      ...across(`${letter(0)}${row + 1}`, "Note", ["Species", "DBH in", "Logs 16 ft", "Cull pct", "Count", "Note"]),
       lines: [2],
     },
     {

@@ -40,14 +40,14 @@ export function limitBlocks(row: number, known?: KnownGauge): readonly BlockPlan
   const atPoints = (answer: string) => `=IF(${named.method}="Point",${answer},"")`;
   return [
     across(`A${row}`, "Heading", ["DBH in", ...LIMIT_DIAMETERS]),
-    across(`A${row + 1}`, "Unit", ["Center"]),
+    across(`A${row + 1}`, "Note", ["Center"]),
     across(
       `B${row + 1}`,
       "Computed",
       limits((letter) => atPoints(`${letter}${row}*${factor}`), toCenter),
       formats.hundredth,
     ),
-    across(`A${row + 2}`, "Unit", ["Face"]),
+    across(`A${row + 2}`, "Note", ["Face"]),
     across(
       `B${row + 2}`,
       "Computed",
@@ -55,7 +55,7 @@ export function limitBlocks(row: number, known?: KnownGauge): readonly BlockPlan
       formats.hundredth,
     ),
     across(`A${row + 3}`, "Heading", ["Slope %", ...LIMIT_SLOPES]),
-    across(`A${row + 4}`, "Unit", ["Times"]),
+    across(`A${row + 4}`, "Note", ["Times"]),
     across(
       `B${row + 4}`,
       "Computed",
