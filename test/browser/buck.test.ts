@@ -1,31 +1,15 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startPaneServer, type PaneServer } from "./pane/paneServer";
-import { launchBrowser } from "./support/page";
+import { describe, expect, it } from "vitest";
+import { open as openPane, servePane } from "./pane/openPane";
 
-let server: PaneServer;
-let browser: Browser;
-beforeAll(async () => {
-  [server, browser] = await Promise.all([startPaneServer(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+servePane();
 
 async function open() {
-  const context = await browser.newContext({ viewport: { width: 320, height: 640 } });
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (line) => line.type() === "error" && complaints.push(line.text()));
-  await page.goto(`${server.address}?book=demo&theme=light`);
-  await page.waitForSelector("html[data-ready]");
+  const { page, complaints, close } = await openPane({ book: "demo" });
   await page.evaluate(() => window.harness.pane.show("buck"));
   await page.waitForSelector(".stem-side");
   const said = async () => (await page.textContent(".cut-said"))?.replace(/\s+/g, " ").trim() ?? "";
   const marked = () => page.locator(".stem-side .marked text").allTextContents();
-  return { page, complaints, said, marked, close: () => context.close() };
+  return { page, complaints, said, marked, close };
 }
 
 describe("bucking a stem", () => {

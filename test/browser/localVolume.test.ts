@@ -1,33 +1,17 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { felled, FELLED_TREES, named } from "../../src/workbook/tables";
-import { startPaneServer, type PaneServer } from "./pane/paneServer";
-import { launchBrowser } from "./support/page";
+import { open as openPane, servePane } from "./pane/openPane";
 
-let server: PaneServer;
-let browser: Browser;
-beforeAll(async () => {
-  [server, browser] = await Promise.all([startPaneServer(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+servePane();
 
 async function open() {
-  const context = await browser.newContext({ viewport: { width: 320, height: 640 } });
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (line) => line.type() === "error" && complaints.push(line.text()));
-  await page.goto(`${server.address}?book=demo&theme=light`);
-  await page.waitForSelector("html[data-ready]");
+  const { page, complaints, close } = await openPane({ book: "demo" });
   await page.evaluate(() => window.harness.pane.show("local"));
   await page.waitForSelector("figure.chart svg");
   const names = (name: string) =>
     page.evaluate((one) => window.harness.host.readNames([one]).then((read) => read[one]), name);
   const finding = async () => (await page.textContent("figcaption"))?.trim() ?? "";
-  return { page, complaints, names, finding, close: () => context.close() };
+  return { page, complaints, names, finding, close };
 }
 
 describe("the owner's own volume table", () => {

@@ -1,28 +1,17 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { readXlsx } from "hucre/xlsx";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startPaneServer, type PaneServer } from "./pane/paneServer";
-import { launchBrowser } from "./support/page";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { open as openPane, servePane } from "./pane/openPane";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-let server: PaneServer;
-let browser: Browser;
-beforeAll(async () => {
-  [server, browser] = await Promise.all([startPaneServer(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
+servePane();
 
 /** The view Saw a log over the demo, in a pane of 320 px. */
 async function open(theme: "light" | "dark" = "light"): Promise<Page> {
-  const page = await (await browser.newContext({ viewport: { width: 320, height: 640 } })).newPage();
-  await page.goto(`${server.address}?book=demo&theme=${theme}`);
-  await page.waitForSelector("html[data-ready]");
+  const { page } = await openPane({ book: "demo", theme });
   await page.evaluate(() => window.harness.pane.show("saw"));
   await page.waitForSelector(".end-view");
   return page;

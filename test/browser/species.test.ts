@@ -1,28 +1,9 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startPaneServer, type PaneServer } from "./pane/paneServer";
-import { launchBrowser } from "./support/page";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { open as openPane, servePane } from "./pane/openPane";
 
-let server: PaneServer;
-let browser: Browser;
-beforeAll(async () => {
-  [server, browser] = await Promise.all([startPaneServer(), launchBrowser()]);
-});
-afterAll(async () => {
-  await browser.close();
-  server.stop();
-});
-
-async function open(book: "demo" | "practice" | "none" = "practice", theme: "light" | "dark" = "light") {
-  const context = await browser.newContext({ viewport: { width: 320, height: 640 }, reducedMotion: "reduce" });
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("console", (line) => line.type() === "error" && complaints.push(line.text()));
-  await page.goto(`${server.address}?book=${book}&theme=${theme}&drafts=none`);
-  await page.waitForSelector("html[data-ready]");
-  return { page, complaints, close: () => context.close() };
-}
+servePane();
+const open = (book: "demo" | "practice" | "none" = "practice") => openPane({ book });
 
 const show = (page: Page, view: string) => page.evaluate((name) => window.harness.pane.show(name as never), view);
 const rows = (page: Page, table: string) =>
