@@ -8,10 +8,10 @@ import { chosenOr } from "./measuredIn";
 import { productsIn } from "./products";
 import { isLeftOut } from "./readings";
 import { stemsByHeight, stemsByLogs } from "./tallyStems";
-import { cutterOf } from "./treeCutter";
+import { type CutterArguments, cutterOf } from "./treeCutter";
 import type { UnitSystem } from "./unitSystem";
 
-export interface ProductArguments {
+export interface ProductArguments extends CutterArguments {
   readonly plot: unknown;
   readonly count: unknown;
   readonly species: unknown;
@@ -19,16 +19,9 @@ export interface ProductArguments {
   readonly height: unknown;
   readonly wood: unknown;
   readonly logs: unknown;
-  readonly products: unknown;
   readonly measured: unknown;
   readonly cull: unknown;
   readonly formClass: unknown;
-  readonly boards: unknown;
-  readonly kerf: unknown;
-  readonly pattern: unknown;
-  readonly division: unknown;
-  readonly origin: unknown;
-  readonly units: unknown;
 }
 
 /** A tally cut into products, row by row. */

@@ -1,6 +1,7 @@
 import { render, svg } from "lit";
 import { figure } from "../figures";
 import type { CutPart } from "../job/readCut";
+import { chartStyle } from "./chartStyle";
 
 const HATCHED = "woodlot-cut";
 
@@ -21,7 +22,7 @@ export async function cutChart(classes: readonly CutPart[], width: number): Prom
     marginLeft: 44,
     marginBottom: 36,
     marginTop: 24,
-    style: { background: "transparent", fontSize: "12px", fontFamily: "inherit" },
+    style: chartStyle,
     x: {
       type: "band",
       label: "DBH class, in",

@@ -1,5 +1,6 @@
 import { figure } from "../figures";
 import type { DiameterClass } from "../job/readStand";
+import { chartStyle } from "./chartStyle";
 
 /** Trees per acre by diameter class: bars from zero. */
 export async function diameterChart(classes: readonly DiameterClass[], width: number): Promise<Element> {
@@ -10,7 +11,7 @@ export async function diameterChart(classes: readonly DiameterClass[], width: nu
     marginLeft: 44,
     marginBottom: 36,
     marginTop: 24,
-    style: { background: "transparent", fontSize: "12px", fontFamily: "inherit" },
+    style: chartStyle,
     x: {
       type: "band",
       label: "DBH class, in",

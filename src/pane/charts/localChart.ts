@@ -1,6 +1,7 @@
 import { short } from "../figures";
 import type { LocalUnits, MeasuredTree } from "../job/readLocalVolume";
 import type { LocalCurve } from "../local/localCurves";
+import { chartStyle } from "./chartStyle";
 
 export interface LocalChartData {
   readonly felled: readonly MeasuredTree[];
@@ -20,7 +21,7 @@ export async function localChart({ felled, curves, units }: LocalChartData, widt
     marginLeft: 48,
     marginBottom: 36,
     marginTop: 24,
-    style: { background: "transparent", fontSize: "12px", fontFamily: "inherit" },
+    style: chartStyle,
     x: { label: `DBH, ${units.diameter}`, labelAnchor: "center", labelArrow: "none", ticks: 6 },
     y: { label: `Wood, ${units.volume}`, labelArrow: "none", grid: true, ticks: 5, zero: true },
     marks: [

@@ -1,5 +1,6 @@
 import { figure } from "../figures";
 import type { MarginAfter } from "../job/marginPath";
+import { chartStyle } from "./chartStyle";
 
 export interface MarginChartData {
   readonly path: readonly MarginAfter[];
@@ -21,7 +22,7 @@ export async function marginChart({ path, target }: MarginChartData, width: numb
     marginLeft: 44,
     marginBottom: 36,
     marginTop: 24,
-    style: { background: "transparent", fontSize: "12px", fontFamily: "inherit" },
+    style: chartStyle,
     x: {
       label: "Points",
       labelAnchor: "center",

@@ -1,5 +1,6 @@
 import { figure, roundedTo } from "../figures";
 import type { Estimated, PointFigures } from "../job/readStand";
+import { chartStyle } from "./chartStyle";
 
 export interface PointChartData {
   readonly points: readonly PointFigures[];
@@ -17,7 +18,7 @@ export async function pointChart({ points, mean }: PointChartData, width: number
     marginLeft: 44,
     marginBottom: 36,
     marginTop: 24,
-    style: { background: "transparent", fontSize: "12px", fontFamily: "inherit" },
+    style: chartStyle,
     x: {
       label: "Point",
       labelAnchor: "center",

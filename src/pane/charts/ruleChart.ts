@@ -1,5 +1,6 @@
 import { figure } from "../figures";
 import { diameters, widestGap, type RuleLine } from "../rules/rulesByDiameter";
+import { chartStyle } from "./chartStyle";
 
 export interface RuleChartData {
   readonly lines: readonly RuleLine[];
@@ -25,7 +26,7 @@ export async function ruleChart({ lines }: RuleChartData, width: number): Promis
     marginLeft: 48,
     marginBottom: 36,
     marginTop: 24,
-    style: { background: "transparent", fontSize: "12px", fontFamily: "inherit" },
+    style: chartStyle,
     x: { label: "Diameter inside bark, in", labelAnchor: "center", labelArrow: "none", ticks: 6 },
     y: { label: "Board feet", labelArrow: "none", grid: true, ticks: 5, zero: true },
     marks: [

@@ -1,5 +1,6 @@
 import { figure } from "../figures";
 import type { AllLogsFigures } from "../solver/allLogsFigures";
+import { chartStyle } from "./chartStyle";
 
 export const PARTS = [
   ["Boards", 2],
@@ -30,7 +31,7 @@ export async function yieldChart({ boards, sawdust, slabs, rules }: AllLogsFigur
     marginLeft: 162,
     marginBottom: 34,
     marginTop: 6,
-    style: { background: "transparent", fontSize: "12px", fontFamily: "inherit" },
+    style: chartStyle,
     x: { label: "Board feet", labelAnchor: "center", labelArrow: "none", grid: true, ticks: 4 },
     y: { label: null, domain: ["All the wood", ...rules.map(({ title }) => title)] },
     marks: [

@@ -1,3 +1,4 @@
+import { CM_PER_INCH, M_PER_FOOT } from "../../core/basis/metric";
 import type { LocalUnits } from "../job/readLocalVolume";
 
 /** A felled tree as it is being typed. */
@@ -19,8 +20,9 @@ export type FelledMeasures = Readonly<Record<keyof FelledForm, number>>;
 export type FelledProblems = Readonly<Partial<Record<keyof FelledForm, string>>>;
 
 /** Bounds that only a slip falls outside, in inches and feet; a metric user's are wider by their unit. */
-const DBH = { least: 1, most: 80, cm: 2.54 };
-const HEIGHT = { least: 5, most: 400, m: 0.3048 };
+const DBH = { least: 1, most: 80 };
+const HEIGHT = { least: 5, most: 400 };
+const MOST_WOOD = 10_000;
 
 /** Reads the form; the problems stand beside their boxes. */
 export function readFelled(
@@ -28,12 +30,14 @@ export function readFelled(
   { diameter, distance, volume: cubic }: LocalUnits,
 ): { readonly tree?: FelledMeasures; readonly problems: FelledProblems } {
   const [dbh, height, volume] = [numberIn(form.dbh), numberIn(form.height), numberIn(form.volume)];
-  const thick = within(DBH, diameter === "cm" ? DBH.cm : 1);
-  const tall = within(HEIGHT, distance === "m" ? HEIGHT.m : 1);
+  const thick = within(DBH, diameter === "cm" ? CM_PER_INCH : 1);
+  const tall = within(HEIGHT, distance === "m" ? M_PER_FOOT : 1);
   const problems: FelledProblems = {
     ...(!(dbh >= thick.least && dbh <= thick.most) && { dbh: `Type a DBH from ${thick.said} ${diameter}.` }),
     ...(!(height >= tall.least && height <= tall.most) && { height: `Type a height from ${tall.said} ${distance}.` }),
-    ...(!(volume > 0 && volume <= 10_000) && { volume: `Type the wood of its stem, above 0 ${cubic}.` }),
+    ...(!(volume > 0 && volume <= MOST_WOOD) && {
+      volume: `Type the wood of its stem, above 0 and up to 10,000 ${cubic}.`,
+    }),
   };
   return Object.keys(problems).length > 0 ? { problems } : { tree: { dbh, height, volume }, problems };
 }

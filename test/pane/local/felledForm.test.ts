@@ -16,12 +16,12 @@ it("says beside each box what is wrong, in the units of the workbook", () => {
     problems: {
       dbh: "Type a DBH from 1 to 80 in.",
       height: "Type a height from 5 to 400 ft.",
-      volume: "Type the wood of its stem, above 0 ft³.",
+      volume: "Type the wood of its stem, above 0 and up to 10,000 ft³.",
     },
   });
   expect(readFelled({ dbh: "2", height: "200", volume: "x" }, metric).problems).toEqual({
     dbh: "Type a DBH from 3 to 203 cm.",
     height: "Type a height from 2 to 121 m.",
-    volume: "Type the wood of its stem, above 0 m³.",
+    volume: "Type the wood of its stem, above 0 and up to 10,000 m³.",
   });
 });

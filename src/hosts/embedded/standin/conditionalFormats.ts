@@ -10,7 +10,6 @@ interface Look {
   criterion?: string;
   fill?: string;
   color?: string;
-  bold?: boolean;
 }
 
 /**
@@ -49,7 +48,6 @@ function conditionalFormat(batch: Batch, locate: Locate): Excel.ConditionalForma
       .setRanges([toEngine(locate())]);
     if (look.fill !== undefined) builder.setBackground(look.fill);
     if (look.color !== undefined) builder.setFontColor(look.color);
-    if (look.bold !== undefined) builder.setBold(look.bold);
     laid = builder.build();
     sheet.addConditionalFormattingRule(laid);
   };
@@ -84,10 +82,7 @@ function formatOf(batch: Batch, change: (part: Look) => void): Excel.Conditional
       get font() {
         return clientObject<Excel.ConditionalRangeFont>(batch, {
           kind: "Excel.ConditionalRangeFont",
-          write: {
-            color: (color) => change({ color: colorGiven(color) }),
-            bold: (bold) => change({ bold }),
-          },
+          write: { color: (color) => change({ color: colorGiven(color) }) },
         });
       },
     },
