@@ -9,8 +9,8 @@ export interface Cylinder {
   readonly kerf: number;
 }
 
-const distinct = (values: readonly number[]) => [...new Set(values)];
-const thicknessesOf = ({ sizes }: Cylinder) => distinct(sizes.map(({ thickness }) => thickness));
+export const distinct = (values: readonly number[]) => [...new Set(values)];
+export const thicknessesOf = ({ sizes }: Cylinder) => distinct(sizes.map(({ thickness }) => thickness));
 
 /** Worth of the boards of a thickness from a plane on, in the wood between a left and a right plane and the bark. */
 function worthThere(thickness: number, from: number, left: number, right: number, log: Cylinder): number {
@@ -103,54 +103,8 @@ export function byEveryHeart(log: Cylinder): number {
   }, 0);
 }
 
-/**
- * Every order of thicknesses and faces in which a quarter can be peeled, as long as the rings stand at 45 degrees. The
- * section is an ellipse of two diameters and its rings are ellipses of the same shape: at (u, v) from the pith the ring
- * runs square to (u / A^2, v / B^2).
- */
-export function byEveryPeel(log: Cylinder, step: number, diameterUp: number = log.diameter): number {
-  const [halfAcross, halfUp] = [log.diameter / 2, diameterUp / 2];
-  const peel = (across: number, up: number): number =>
-    thicknessesOf(log).reduce((best, thickness) => {
-      const pitch = Math.ceil((thickness + log.kerf) / step - 1e-9) * step;
-      const flat = quarterFlitch(thickness, up, across, halfAcross, halfUp, log);
-      const upright = quarterFlitch(thickness, across, up, halfUp, halfAcross, log);
-      // The blade keeps above the bed, on which the bark lies.
-      const reaches = (face: number, other: number, along: number, square: number) =>
-        face + thickness + log.kerf <= square * Math.sqrt(1 - (other / along) ** 2);
-      return Math.max(
-        best,
-        flat > 0 && reaches(up, across, halfAcross, halfUp) ? flat + peel(across, up + pitch) : 0,
-        upright > 0 && reaches(across, up, halfUp, halfAcross) ? upright + peel(across + pitch, up) : 0,
-      );
-    }, 0);
-  return 4 * peel(log.kerf / 2, log.kerf / 2);
-}
-
-/** Off a face of the quarter, the other face standing at `other`; half the diameters along the face and square to it. */
-function quarterFlitch(
-  thickness: number,
-  face: number,
-  other: number,
-  along: number,
-  square: number,
-  log: Cylinder,
-): number {
-  const outer = face + thickness;
-  if (outer >= square) return 0;
-  const chord = along * Math.sqrt(1 - (outer / square) ** 2);
-  const ofThickness = log.sizes.filter((size) => size.thickness === thickness);
-  // Of flitches that end at the bark, those that begin beside the other face and whose middle is steep enough.
-  const rooms = totalWidths({ ...log, sizes: ofThickness, diameter: 2 * along }, chord).filter((width) => {
-    const middle = chord - width / 2;
-    const isSteep = middle / along ** 2 >= (face + thickness / 2) / square ** 2;
-    return other + width <= chord && isSteep;
-  });
-  return worthAcross(ofThickness, Math.max(0, ...rooms), log.kerf, log.length);
-}
-
 /** Every total width that boards of one thickness side by side can have. */
-function totalWidths(log: Cylinder, room: number): readonly number[] {
+export function totalWidths(log: Cylinder, room: number): readonly number[] {
   const grow = (widths: readonly number[], left: number): number[] =>
     widths.flatMap((width) =>
       width > left + 1e-9

@@ -10,7 +10,7 @@ export interface Cut {
   readonly turn: Turn;
   /** How far the small end is raised so that the pith lies level (split taper); 0 on a sawn face. [in] */
   readonly smallEndRaised: Inches;
-  /** The same of the large end, where a swept log lies on its belly; left out: 0. [in] */
+  /** The same of the large end, where a swept log lies on its belly, or a quarter is raised to a mark; left out: 0. [in] */
   readonly largeEndRaised?: Inches;
   /** Height above the bed of what stays below the blade. [in] */
   readonly headReading: Inches;

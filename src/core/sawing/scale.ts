@@ -8,7 +8,8 @@ import { HAIR } from "./filling/hair";
  *
  *     t  wanted thickness, k  kerf, s  step of the scale [in]
  *
- * So a board comes out as thick as wanted or thicker by less than a step, never thinner.
+ * So a board comes out as thick as wanted or thicker by less than a step, never thinner. Where a log is split, and under
+ * each face of a quarter, both ends are raised by less than a step so that its planes lie on marks.
  */
 export const freedThickness = (thickness: number, kerf: number, step: number | undefined): number =>
   step === undefined ? thickness : markFrom(thickness + kerf, step) - kerf;

@@ -6,9 +6,11 @@ import type { BoardSize } from "../../../src/core/sawing/boardSize";
 import { around } from "../../../src/core/sawing/patterns/around";
 import { cant } from "../../../src/core/sawing/patterns/cant";
 import { quarter } from "../../../src/core/sawing/patterns/quarter";
+import type { Mill } from "../../../src/core/sawing/millLimits";
 import type { SawLog } from "../../../src/core/sawing/sawLog";
 import type { SawingPattern } from "../../../src/core/sawing/sawingPattern";
-import { byEveryCant, byEveryHeart, byEveryPeel, type Cylinder } from "../../support/patternsByEnumeration";
+import { byEveryCant, byEveryHeart, type Cylinder } from "../../support/patternsByEnumeration";
+import { byEveryPeel } from "../../support/quarterByEnumeration";
 import { board, planned, sawLog } from "../../support/sawing";
 
 const LENGTH = 12;
@@ -38,11 +40,12 @@ const aCylinder = (smallest: number, thickest: number) =>
 function worthBy(
   pattern: SawingPattern,
   { diameter, length, sizes, kerf }: Cylinder,
-  across: Pick<SawLog, "smallEndAcross" | "largeEndAcross"> = {},
+  shape: Pick<SawLog, "smallEndAcross" | "largeEndAcross" | "sweep"> = {},
+  mill: Mill = {},
 ): number {
-  const log = { ...sawLog(diameter, diameter, length), ...across };
+  const log = { ...sawLog(diameter, diameter, length), ...shape };
   try {
-    return planned(log, sizes, kerf, { pattern, shortBoards: false }).worth;
+    return planned(log, sizes, kerf, { pattern, shortBoards: false, mill }).worth;
   } catch (problem) {
     if (problem instanceof OutOfRange) return 0;
     throw problem;
@@ -72,7 +75,7 @@ describe("a plan is worth as much as the best of an independent enumeration", ()
   it("of every order in which a quarter can be peeled", () => {
     fc.assert(
       fc.property(aCylinder(6, 14), (log) => {
-        expect(worthBy(quarter, log)).toBeCloseTo(byEveryPeel(log, 1 / 32), 5);
+        expect(worthBy(quarter, log)).toBeCloseTo(byEveryPeel(log, { step: 1 / 32 }), 5);
       }),
       { numRuns: 600 },
     );
@@ -84,9 +87,48 @@ describe("a plan is worth as much as the best of an independent enumeration", ()
         const [level, up] = isLevel ? [log.diameter + oval, log.diameter] : [log.diameter, log.diameter + oval];
         const ends = { smallEndAcross: inches(up), largeEndAcross: inches(up) };
         const worth = worthBy(quarter, { ...log, diameter: level }, ends);
-        expect(worth).toBeCloseTo(byEveryPeel({ ...log, diameter: level }, 1 / 32, up), 5);
+        expect(worth).toBeCloseTo(byEveryPeel({ ...log, diameter: level }, { step: 1 / 32, diameterUp: up }), 5);
       }),
       { numRuns: 600 },
+    );
+  }, 120_000);
+
+  it("of every order in which a quarter can be peeled on the marks of a scale, round or oval", () => {
+    const steps = fc.constantFrom(1 / 16, 1 / 8, 3 / 16, 1 / 4, 1 / 2);
+    fc.assert(
+      fc.property(aCylinder(6, 14), fc.double({ min: 0, max: 2, noNaN: true }), steps, (log, oval, step) => {
+        const up = log.diameter + oval;
+        const ends = { smallEndAcross: inches(up), largeEndAcross: inches(up) };
+        const worth = worthBy(quarter, log, ends, { scaleStep: step });
+        expect(worth).toBeCloseTo(byEveryPeel(log, { step, isOnScale: true, diameterUp: up }), 5);
+      }),
+      { numRuns: 600 },
+    );
+  }, 120_000);
+
+  it("of every order in which the quarters of a swept log can be peeled, whichever way it is laid", () => {
+    const steps = fc.constantFrom(1 / 8, 1 / 4, 1 / 2);
+    const sweeps = fc.double({ min: 0.1, max: 3, noNaN: true });
+    fc.assert(
+      fc.property(
+        aCylinder(6, 12),
+        fc.double({ min: 0, max: 2, noNaN: true }),
+        sweeps,
+        steps,
+        (log, oval, sweep, step) => {
+          const second = log.diameter + oval;
+          const shape = { smallEndAcross: inches(second), largeEndAcross: inches(second), sweep: inches(sweep) };
+          const worth = worthBy(quarter, log, shape, { scaleStep: step });
+          const marks = { step, isOnScale: true };
+          const level = byEveryPeel(log, { ...marks, diameterUp: second, sweepLevel: sweep });
+          const upright = byEveryPeel(
+            { ...log, diameter: second },
+            { ...marks, diameterUp: log.diameter, sweepUp: sweep },
+          );
+          expect(worth).toBeCloseTo(Math.max(level, upright), 5);
+        },
+      ),
+      { numRuns: 300 },
     );
   }, 120_000);
 });

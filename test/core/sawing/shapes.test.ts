@@ -118,13 +118,11 @@ describe.each(sawingPatterns)(
   },
 );
 
-it("quarter sawing says why it cannot be planned for such a log, or on a scale", () => {
+it("quarter sawing says why it cannot follow the bark", () => {
   const [quarter] = sawingPatterns.filter(({ id }) => id === "quarter");
-  const plan = (log: SawLog, mill = {}) =>
-    planned(log, [board(1, 4)], 0.125, { pattern: quarter as SawingPattern, mill });
-  const log = sawLog(16, 18, 12);
-  expect(() => plan({ ...log, sweep: inches(1) })).toThrow("straight logs only");
-  expect(() => plan(log, { scaleStep: 1 / 16 })).toThrow("not by the marks of a scale");
+  const plan = () =>
+    planned(sawLog(16, 18, 12), [board(1, 4)], 0.125, { pattern: quarter as SawingPattern, taper: fullTaper });
+  expect(plan).toThrow("Quarter sawing splits the log along its pith, so it is planned on split taper only.");
 });
 
 describe("live sawing of a log that is oval, swept or sawn parallel to the bark", () => {

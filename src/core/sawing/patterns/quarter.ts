@@ -4,13 +4,16 @@ import { told } from "../../basis/telling";
 import { thickestOf } from "../sawLog";
 import { widestFace } from "../widestCut";
 import { fitThroat } from "../bestStack";
-import { bestQuarter } from "../quarters/bestQuarter";
-import { quarters, splits } from "../quarters/quarterCuts";
-import { goalOf, planOf, type SawingPattern } from "../sawingPattern";
+import { bestQuarter, type Peel } from "../quarters/bestQuarter";
+import { quarterCuts, splits } from "../quarters/quarterCuts";
+import { fourQuarters, type Quarter } from "../quarters/quarterShape";
+import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
 
-/** Finest step of the settings, and how many steps may lie between pith and bark (choices of ours). [in] */
+/** Finest step of the settings where there is no scale, and how many steps may lie between pith and bark (choices of ours). [in] */
 const FINEST_STEP = 1 / 32;
 const MOST_STEPS = 512;
+/** Of a swept log, where every one of them is tried. */
+const MOST_STEPS_OF_SWEPT = 192;
 
 /**
  * Quarter sawing: the log is split through the pith into halves and quarters, and each quarter is sawn from its two
@@ -40,13 +43,7 @@ export const quarter: SawingPattern = {
   ],
 
   plan(job) {
-    const { log, lying, widestCut } = job;
-    if ((log.sweep ?? 0) > 0) {
-      throw new OutOfRange(
-        "Quarter sawing splits the log along its pith, so it is planned for straight logs only. Leave out the sweep and " +
-          "take it off the diameters.",
-      );
-    }
+    const { log, lying, widestCut, scaleStep } = job;
     if (lying.taper.id === "full" && log.largeEnd > log.smallEnd) {
       throw new OutOfRange("Quarter sawing splits the log along its pith, so it is planned on split taper only.");
     }
@@ -58,25 +55,35 @@ export const quarter: SawingPattern = {
           `cut is ${told(telling, widestCut, "in")}.`,
       );
     }
-    if (job.scaleStep !== undefined) {
-      throw new OutOfRange(
-        "Quarter sawing is measured from the sawn faces of each quarter, not by the marks of a scale. Leave out the " +
-          "scale step to plan it.",
-      );
-    }
-    const step = stepFor(thickestOf(log) / 2);
+    const isSwept = (log.sweep ?? 0) > 0;
+    const step = stepFor(thickestOf(log) / 2, isSwept ? MOST_STEPS_OF_SWEPT : MOST_STEPS, scaleStep);
     const groups = fitThroat(job.groups, job.throat);
-    const peels = bestQuarter({ groups, bladeAboveBed: job.bladeAboveBed, step }, job);
-    if (peels.length === 0) throw new OutOfRange("No board in your list fits a quarter of this log.");
+    const peelsOf = alike(job, (one) => bestQuarter(one, { groups, bladeAboveBed: job.bladeAboveBed, step }, job));
+    const cuts = fourQuarters.flatMap((one) => quarterCuts(one, peelsOf(one), job));
+    if (cuts.length === 0) throw new OutOfRange("No board in your list fits a quarter of this log.");
+    const onScale =
+      scaleStep === undefined ? "" : ", each quarter raised until its sawn face lies on a mark of the scale";
     const guarantee =
       `No other order of boards, on settings of ${shown(step)} in, gives ${goalOf(job)} from the quarters of this log, ` +
-      "as long as the rings meet each flitch at 45 degrees or more.";
-    return planOf(job, "Quarter", { cuts: [...splits(job), ...quarters(peels, job)] }, guarantee);
+      `as long as the rings meet each flitch at 45 degrees or more${onScale}.`;
+    return planOf(job, "Quarter", { cuts: [...splits(job), ...cuts] }, guarantee);
   },
 };
 
-function stepFor(radius: number): number {
-  let step = FINEST_STEP;
-  while (radius / step > MOST_STEPS) step *= 2;
+/** Quarters that look alike are sawn alike: all four of a straight log, of a swept one those that it bends the same way. */
+function alike({ log, lying }: SawJob, peelsOf: (one: Quarter) => readonly Peel[]): typeof peelsOf {
+  const known = new Map<boolean, readonly Peel[]>();
+  return (one) => {
+    const kind = (log.sweep ?? 0) > 0 && (lying.upright ? one.isUpper : one.isRight);
+    const peels = known.get(kind) ?? peelsOf(one);
+    known.set(kind, peels);
+    return peels;
+  };
+}
+
+/** The step of the scale or the finest one, doubled until there are not too many of them. */
+function stepFor(radius: number, mostSteps: number, scaleStep = FINEST_STEP): number {
+  let step = scaleStep;
+  while (radius / step > mostSteps) step *= 2;
   return step;
 }

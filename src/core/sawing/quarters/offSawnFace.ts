@@ -1,7 +1,8 @@
 import { HAIR } from "../filling/hair";
 import type { Flitch } from "../flitches";
+import { commonFace } from "../room";
 import type { Sawing } from "../sawnFlitch";
-import { chordOf, halfDiameters, slantOf, type SawnFace } from "./quarterShape";
+import { barkAlong, ringsSlantAt, type QuarterSeen } from "./quarterShape";
 
 /** From which place on towards the pith a flitch is the best there is. */
 export interface Stair {
@@ -26,51 +27,56 @@ export interface PlacesOfFaces {
 }
 
 /**
+ * Where a flitch off a sawn face begins at the least, and how far it may reach, along that face.
+ *
+ *     left = max(p', v A^2 / B^2 - w / 2),   v = a + t / 2
+ *
+ * with p' where wood begins on both faces all along the flitch. Undefined where a face of it has no wood somewhere.
+ */
+export function spanOff(seen: QuarterSeen, { thickness, length, width }: Flitch, from: number, wane: number) {
+  const wood = commonFace(seen.to(length), from, thickness, wane);
+  return wood && { left: Math.max(wood.left, ringsSlantAt(seen, from + thickness / 2) - width / 2), right: wood.right };
+}
+
+/**
  * The best flitches of one thickness off a sawn face, for every place a of that face, by the place p of the other one.
- * Its outer face reaches the bark at c; it begins at p, or where the rings meet its middle at 45 degrees, and must end
- * at c:
+ * Each begins at p or farther out, where wood is and the rings meet its middle at 45 degrees, and must end at the bark:
  *
- *     max(p + w, v A^2 / B^2 + w / 2) <= c
- *     c = A(l) sqrt(1 - m^2 / B(l)^2),   v = a + t / 2,   m = a + t - q t
- *
- *     A(l), B(l)  half the diameters of the log at the far end of the flitch, along the face and square to it  [in]
- *     A, B        the same half-way up the log, see slantOf                                                    [in]
+ *     max(p, left) + w <= right,   see spanOff
  *
  * Sorted by where the other face may stand, so the best ones come first and the farthest last.
  */
 export function stairsOff(
-  face: SawnFace,
+  seen: QuarterSeen,
   group: readonly Flitch[],
   numberOfFirst: number,
   { first, places, step }: PlacesOfFaces,
   bladeAboveBed: number,
-  { lying, kerf, wane }: Sawing,
+  { kerf, wane }: Sawing,
 ): readonly Stairs[] {
   const fromBest = [...group.keys()].sort((x, y) => {
     const [one, other] = [group[x] as Flitch, group[y] as Flitch];
     return other.worth - one.worth || one.boards.length - other.boards.length;
   });
   const lengths = [...new Set(group.map(({ length }) => length))];
-  const ends = lengths.map((length) => halfDiameters(lying, face, length));
+  const ends = lengths.map((length) => seen.to(length));
   const endOf = group.map(({ length }) => lengths.indexOf(length));
-  const largeEnd = halfDiameters(lying, face, 0);
-  const slant = slantOf(lying, face);
   const { thickness } = group[0] as Flitch;
   const placeOf = (reach: number) => Math.floor((reach - first) / step + HAIR);
   return places.map((row) => {
     const place = first + row * step;
     // What is left below the blade must still reach above the lowest place of the blade.
-    const farthest = placeOf(chordOf(largeEnd, place + thickness + kerf + bladeAboveBed));
+    const farthest = placeOf(barkAlong(seen.all, place + thickness + kerf + bladeAboveBed));
     if (farthest < 0) return NONE;
-    const chords = ends.map((end) => chordOf(end, place + thickness * (1 - wane)));
-    const inner = (place + thickness / 2) * slant;
+    const wood = ends.map((sections) => commonFace(sections, place, thickness, wane));
+    const slant = ringsSlantAt(seen, place + thickness / 2);
     const stairs: Stair[] = [];
     let filled = -1;
     for (const i of fromBest) {
       const { width, worth, boards } = group[i] as Flitch;
-      const chord = chords[endOf[i] as number] as number;
-      if (inner + width / 2 > chord + HAIR) continue;
-      const last = Math.min(placeOf(chord - width), farthest);
+      const span = wood[endOf[i] as number];
+      if (!span || Math.max(span.left, slant - width / 2) + width > span.right + HAIR) continue;
+      const last = Math.min(placeOf(span.right - width), farthest);
       if (last <= filled) continue;
       stairs.push({ last, flitch: numberOfFirst + i, worth, boards: boards.length });
       filled = last;

@@ -1,9 +1,9 @@
 import { HAIR } from "../filling/hair";
 import type { Flitch } from "../flitches";
-import { isRound, thickestOf } from "../sawLog";
+import { thickestOf } from "../sawLog";
 import type { Sawing } from "../sawnFlitch";
 import { stairsOff, type Stairs } from "./offSawnFace";
-import type { SawnFace } from "./quarterShape";
+import { seenFrom, type Quarter, type SawnFace } from "./quarterShape";
 
 export interface QuarterOrder {
   readonly groups: readonly (readonly Flitch[])[];
@@ -14,7 +14,10 @@ export interface QuarterOrder {
 
 /** What can be sawn off a quarter's two faces, wherever they stand. */
 export interface PeelChoices {
-  /** Where a face can come to lie, in steps from its first place next to the pith: every sum of pitches. */
+  /**
+   * Where a face can come to lie, in steps from its first place next to the pith: every sum of pitches; of a swept log
+   * every step, since there it can pay to saw wood away.
+   */
   readonly places: readonly number[];
   /** For each thickness. */
   readonly thicknesses: readonly PeelThickness[];
@@ -25,24 +28,31 @@ export interface PeelChoices {
 export interface PeelThickness {
   /** By the place of the face that is sawn. */
   readonly flat: readonly Stairs[];
-  /** The very same where the log is round. */
+  /** The very same where the log looks the same from all sides. */
   readonly upright: readonly Stairs[];
   /** For each place the number of the one a board and its kerf farther out; the count of places where there is none. */
   readonly next: readonly number[];
 }
 
-export function peelChoices({ groups, bladeAboveBed, step }: QuarterOrder, sawing: Sawing): PeelChoices {
-  const { log, kerf } = sawing;
-  const steps = Math.ceil(thickestOf(log) / 2 / step) + 1;
+export function peelChoices(
+  quarter: Quarter,
+  { groups, bladeAboveBed, step }: QuarterOrder,
+  sawing: Sawing,
+): PeelChoices {
+  const { log, lying, kerf } = sawing;
+  const sweep = log.sweep ?? 0;
+  const steps = Math.ceil((thickestOf(log) / 2 + sweep) / step) + 1;
   const pitches = groups.map(([one]) => pitchOf(one as Flitch, kerf, step));
-  const places = placesOf(pitches, steps);
+  const places = placesOf(sweep > 0 ? [1] : pitches, steps);
   const numberOf = new Map(places.map((place, i) => [place, i]));
   let numberOfFirst = 0;
   const thicknesses = groups.map((group, g): PeelThickness => {
-    const off = (face: SawnFace) =>
-      stairsOff(face, group, numberOfFirst, { first: kerf / 2, places, step }, bladeAboveBed, sawing);
+    const off = (face: SawnFace) => {
+      const seen = seenFrom(face, quarter, lying);
+      return stairsOff(seen, group, numberOfFirst, { first: kerf / 2, places, step }, bladeAboveBed, sawing);
+    };
     const flat = off("flat");
-    const upright = isRound(log) ? flat : off("upright");
+    const upright = lying.isPlain ? flat : off("upright");
     numberOfFirst += group.length;
     const pitch = pitches[g] as number;
     return { flat, upright, next: places.map((place) => numberOf.get(place + pitch) ?? places.length) };
@@ -50,7 +60,7 @@ export function peelChoices({ groups, bladeAboveBed, step }: QuarterOrder, sawin
   const reachOff = (face: SawnFace) =>
     places.map((_, i) => Math.max(...thicknesses.map((one) => one[face][i]?.at(-1)?.last ?? -1)));
   const flat = reachOff("flat");
-  return { places, thicknesses, reach: { flat, upright: isRound(log) ? flat : reachOff("upright") } };
+  return { places, thicknesses, reach: { flat, upright: lying.isPlain ? flat : reachOff("upright") } };
 }
 
 /** A board and its kerf, in whole steps. */

@@ -1,18 +1,24 @@
 import { inches } from "../../basis/units";
 import type { Cut } from "../cutList";
 import { outline, type Outline } from "../outline";
+import { markFrom } from "../scale";
 import { laid } from "../sawnFlitch";
 import type { SawJob } from "../sawingPattern";
 import { onBark } from "../setting";
+import type { Turn } from "../setting";
 import type { Peel } from "./bestQuarter";
-import { chordOf, halfDiameters, slantOf } from "./quarterShape";
+import { spanOff } from "./offSawnFace";
+import { barkAlong, otherFace, seenFrom, type Quarter, type SawnFace } from "./quarterShape";
 
-/** Through the pith, level; then through each half, stood on its edge. */
-export function splits({ lying, kerf }: SawJob): readonly Cut[] {
+/**
+ * Through the pith, level; then through each half, stood on its edge. On a mill with a scale both ends are raised by as
+ * much as the blade then stands on a mark.
+ */
+export function splits({ lying, kerf, scaleStep }: SawJob): readonly Cut[] {
   const half = kerf / 2;
   const through = (face: "top" | "right") => {
-    const { pithHeight, smallEndRaised } = onBark(lying, face);
-    return { smallEndRaised: inches(smallEndRaised), headReading: inches(pithHeight - half) };
+    const { pithHeight, ...raised } = onBark(lying, face);
+    return settingAt(pithHeight - half, raised, scaleStep);
   };
   const onEdge = through("right");
   return [
@@ -22,57 +28,105 @@ export function splits({ lying, kerf }: SawJob): readonly Cut[] {
   ];
 }
 
-/** Where a quarter lies in the end view: the first one to the right and above the pith, each other a mirror image of it. */
-type InEndView = (one: Outline) => Outline;
-
-const asItLies: InEndView = (one) => one;
-const toTheLeft: InEndView = ({ left, right, lower, upper }) => outline(0 - right, 0 - left, lower, upper);
-const below: InEndView = ({ left, right, lower, upper }) => outline(left, right, 0 - upper, 0 - lower);
-const fourQuarters: readonly InEndView[] = [asItLies, below, (one) => toTheLeft(below(one)), toTheLeft];
-
-/** The four quarters are sawn alike. */
-export function quarters(peels: readonly Peel[], job: SawJob): readonly Cut[] {
-  return fourQuarters.flatMap((quarter) =>
-    peels.map((peel, i): Cut => {
-      const before = peels[i - 1];
-      const turn = !before ? "next quarter" : before.flat === peel.flat ? "none" : "quarter turn";
-      return { ...peeled(peel, quarter, job), turn };
-    }),
-  );
+interface Raised {
+  readonly smallEndRaised: number;
+  readonly largeEndRaised: number;
 }
 
-/**
- * One cut: the sawn face it comes off looks up and lies level, the bark lies on the bed. What stays below the blade
- * reaches from the cut to the bark at its farthest, next to the other sawn face:
- *
- *     z = B sqrt(1 - p^2 / A^2) - a - (t + k)
- *
- *     a, p  distance of this face and of the other one from the pith                    [in]
- *     A, B  half the diameters of the large end, along this face and square to it       [in]
- */
-function peeled({ flitch, flat, across, up }: Peel, quarter: InEndView, job: SawJob): Omit<Cut, "turn"> {
-  const { lying, log, kerf } = job;
-  const face = flat ? "flat" : "upright";
-  const [from, other] = flat ? [up, across] : [across, up];
-  const bark = (fromLargeEnd: number) => {
-    const { along, square } = halfDiameters(lying, face, fromLargeEnd);
-    return chordOf({ along: square, square: along }, other);
+/** A setting of the head over wood that lies as it is told, raised to the next mark where there is a scale. */
+function settingAt(height: number, { smallEndRaised, largeEndRaised }: Raised, scaleStep: number | undefined) {
+  const headReading = markFrom(height, scaleStep);
+  const by = headReading - height;
+  const large = largeEndRaised + by;
+  return {
+    smallEndRaised: inches(smallEndRaised + by),
+    ...(large > 0 && { largeEndRaised: inches(large) }),
+    headReading: inches(headReading),
   };
-  const { thickness, width } = flitch;
-  const start = Math.max(other, (from + thickness / 2) * slantOf(lying, face) - width / 2);
-  const place = (one: Outline) => quarter(flat ? one : mirrored(one));
+}
+
+/** A quarter, from its first cut to its last. */
+export function quarterCuts(quarter: Quarter, peels: readonly Peel[], job: SawJob): readonly Cut[] {
+  const cuts: Cut[] = [];
+  const standing = { flat: job.kerf / 2, upright: job.kerf / 2 };
+  let last: SawnFace | undefined;
+  const turnTo = (off: SawnFace): Turn => {
+    const turn = last === undefined ? "next quarter" : last === off ? "none" : "quarter turn";
+    last = off;
+    return turn;
+  };
+  for (const peel of peels) {
+    const { off, from, then } = peel;
+    const other = standing[otherFace(off)];
+    if (from > standing[off]) {
+      cuts.push({ ...sawnAway(quarter, off, standing[off], from, other, job), turn: turnTo(off) });
+    }
+    cuts.push({ ...peeled(quarter, peel, other, job), turn: turnTo(off) });
+    standing[off] = then;
+  }
+  return cuts;
+}
+
+/** One cut that frees a flitch. */
+function peeled(quarter: Quarter, { flitch, off, from }: Peel, other: number, job: SawJob): Omit<Cut, "turn"> {
+  const { lying, kerf, wane } = job;
+  const upper = from + flitch.thickness;
+  const start = Math.max(other, spanOff(seenFrom(off, quarter, lying), flitch, from, wane)?.left ?? other);
+  const place = inEndView(quarter, off);
   const freed = laid(flitch, "top", start, from, { left: other, right: Infinity }, job);
   return {
-    smallEndRaised: inches(bark(0) - bark(log.length)),
-    headReading: inches(bark(0) - from - thickness - kerf),
+    ...onItsBark(quarter, off, upper + kerf, other, job),
     frees: {
       ...freed,
       outline: place(freed.outline),
       boards: freed.boards.map((one) => ({ ...one, outline: place(one.outline) })),
     },
-    kerfIn: place(outline(other, Infinity, from + thickness, from + thickness + kerf)),
+    kerfIn: place(outline(other, Infinity, upper, upper + kerf)),
   };
 }
 
-/** Across and up exchanged. */
-const mirrored = ({ left, right, lower, upper }: Outline) => outline(lower, upper, left, right);
+/** One that saws wood away off a face that stood at `from`, so that it comes to lie at `to`. */
+function sawnAway(
+  quarter: Quarter,
+  off: SawnFace,
+  from: number,
+  to: number,
+  other: number,
+  job: SawJob,
+): Omit<Cut, "turn"> {
+  const place = inEndView(quarter, off);
+  return {
+    ...onItsBark(quarter, off, to, other, job),
+    frees: "slab",
+    kerfIn: place(outline(other, Infinity, Math.max(from, to - job.kerf), to)),
+  };
+}
+
+/**
+ * The sawn face looks up and lies level, the bark lies on the bed. What stays below the blade reaches from the cut to
+ * the bark at its farthest, next to the other sawn face:
+ *
+ *     z = max over the log of (v0 + B sqrt(1 - (p - u0)^2 / A^2)) - c
+ *
+ *     c, p    distance of the cut and of the other face from the pith                        [in]
+ *     A, B    half the diameters of a section, along this face and square to it; of a straight log at its large end [in]
+ *     u0, v0  its middle, where the log is bent                                              [in]
+ */
+function onItsBark(quarter: Quarter, off: SawnFace, cut: number, other: number, { lying, scaleStep }: SawJob) {
+  const { all, largeEnd, smallEnd } = seenFrom(otherFace(off), quarter, lying);
+  const bed = barkAlong(all, other);
+  const raised = {
+    smallEndRaised: bed - barkAlong([smallEnd], other),
+    largeEndRaised: bed - barkAlong([largeEnd], other),
+  };
+  return settingAt(bed - cut, raised, scaleStep);
+}
+
+/** From where a flitch lies as its face looks up to the end view: the quarter to the right and above, or its mirror image. */
+const inEndView =
+  ({ isRight, isUpper }: Quarter, off: SawnFace) =>
+  (one: Outline): Outline => {
+    const first = off === "flat" ? one : outline(one.lower, one.upper, one.left, one.right);
+    const across = isRight ? first : outline(0 - first.right, 0 - first.left, first.lower, first.upper);
+    return isUpper ? across : outline(across.left, across.right, 0 - across.upper, 0 - across.lower);
+  };
