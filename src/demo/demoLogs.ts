@@ -1,5 +1,6 @@
 import type { TableRow } from "../workbook/plan";
 import { board, log, mill } from "../workbook/tables";
+import type { EqualBoardsContent } from "../workbook/workbookContent";
 
 type Line = readonly [
   species: string,
@@ -52,6 +53,9 @@ export const demoBoards: readonly TableRow[] = [1, 1.25, 2].flatMap((thickness) 
     [board.price]: LUMBER_PRICE,
   })),
 );
+
+/** Ten boards off a cant that was opened 12 in above the bed: 12 - 10 x 1.09 in leave an eleventh on the bed. */
+export const demoEqualBoards: EqualBoardsContent = { start: 12, thickness: 1, boards: 10 };
 
 const invented = "INVENTED - replace";
 

@@ -6,7 +6,7 @@ import type { WorkbookContent } from "../workbook/workbookContent";
 import { workbookPlan } from "../workbook/workbookPlan";
 import { demoLayout } from "./demoLayout";
 import { demoCutList } from "./demoCutList";
-import { demoBoards, demoLogs, demoMill } from "./demoLogs";
+import { demoBoards, demoEqualBoards, demoLogs, demoMill } from "./demoLogs";
 import { demoPoints } from "./demoPoints";
 import { demoCosts, demoPrices } from "./demoPrices";
 import { demoProducts } from "./demoProducts";
@@ -39,6 +39,7 @@ export const demoContent: WorkbookContent = {
   boards: demoBoards,
   sawn: demoSawn,
   mill: demoMill,
+  equalBoards: demoEqualBoards,
   cutList: demoCutList,
   products: demoProducts,
   localVolume: demoLocalVolume,

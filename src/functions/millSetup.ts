@@ -3,10 +3,12 @@ import { headSettings as settingsOf } from "../core/sawing/headSettings";
 import { largestCant as cantIn } from "../core/sawing/largestCant";
 import { whyItDoesNotFit } from "../core/sawing/millLimits";
 import { requireSawLog } from "../core/sawing/sawLog";
+import { onTheScale } from "../core/sawing/scale";
 import { feet } from "../core/basis/units";
 import { answered, eachCell, spilled } from "./shell/answers";
 import { measuredIn, single } from "./shell/measuredIn";
 import { isLeftOut, measured, oneNumber } from "./shell/readings";
+import { saidIn } from "./shell/saidIn";
 import { millOf, sayIn } from "./shell/sawingArguments";
 import { unitSystem } from "./shell/unitSystem";
 
@@ -77,25 +79,46 @@ export function largestCant(small_end: any[][], width?: any): any[][] {
 }
 
 /**
- * Scale readings of the head for a run of like boards, each cut a board and a kerf below the one before.
+ * Scale readings of the head for a run of like boards, each cut a board and a kerf below the one before, on the marks of the mill's scale where it has one.
  * @customfunction HEADSETTINGS
- * @param start Reading at which the top face was opened, in inches or any other unit.
- * @param thickness Rough green thickness of a board, in the same unit.
- * @param kerf Width of wood that the saw turns to sawdust, in the same unit.
+ * @param start Reading at which the top face was opened, in inches (cm).
+ * @param thickness Rough green thickness of a board, in inches (cm).
+ * @param kerf Width of wood that the saw turns to sawdust, in inches (cm).
  * @param pieces Number of boards.
- * @returns A heading row, then the number and the reading of each cut.
+ * @param [mill] Limits of the mill, a column of names and one of numbers: Scale step and Blade above bed, in inches (cm); others are read and do not concern a run of boards. Left out: the head stops anywhere, down to the bed.
+ * @param [units] "imperial" (inches) or "metric" (cm). Left out: imperial.
+ * @returns A heading row, then the number and the reading of each cut. With a scale step, what the scale shows and how thick the board comes out besides: never thinner than asked, thicker by less than a step.
  */
-export function headSettings(start: any, thickness: any, kerf: any, pieces: any): any[][] {
+export function headSettings(
+  start: any,
+  thickness: any,
+  kerf: any,
+  pieces: any,
+  mill?: any[][],
+  units?: MillUnits,
+): any[][] {
   return answered(() => {
-    const readings = settingsOf(
-      inches(oneNumber(start, "Start", { unit: "", low: 0.01, high: 1000 })),
-      inches(oneNumber(thickness, "Thickness", { unit: "", low: 0.01, high: 1000 })),
-      inches(oneNumber(kerf, "Kerf", { unit: "", low: 0, high: 100 }, 0)),
-      oneNumber(pieces, "Pieces", { unit: "", low: 1, high: 1000 }),
-    );
+    const system = unitSystem(units);
+    const { name, perOurs } = system.diameter;
+    const length = (given: unknown, what: string, low: number, high: number, leftOut?: number) =>
+      inches(oneNumber(given, what, { unit: name, low, high }, leftOut) / perOurs);
+    const { scaleStep, bladeAboveBed } = millOf(mill, system);
+    const settings = saidIn(
+      system,
+      settingsOf,
+    )({
+      start: length(start, "Start", 0.01, 1000),
+      thickness: length(thickness, "Thickness", 0.01, 1000),
+      kerf: length(kerf, "Kerf", 0, 100, 0),
+      pieces: oneNumber(pieces, "Pieces", { unit: "", low: 1, high: 1000 }),
+      scaleStep,
+      bladeAboveBed,
+    });
+    const onMarks = (reading: number, board: number) =>
+      scaleStep === undefined ? [] : [onTheScale(reading * perOurs, scaleStep * perOurs), board * perOurs];
     return spilled(
-      ["Cut", "Head reading"],
-      readings.map((reading, i) => [i + 1, reading]),
+      ["Cut", `Head reading ${name}`, ...(scaleStep === undefined ? [] : ["On the scale", `Board comes out ${name}`])],
+      settings.map(({ reading, thickness: board }, i) => [i + 1, reading * perOurs, ...onMarks(reading, board)]),
     );
   });
 }

@@ -17,6 +17,7 @@ import { emptyPaste, type PasteState } from "./paste/pasteState";
 import { firstLayout, type LayoutState } from "./points/layoutState";
 import { usualPlan, type PlanForm } from "./plan/planForm";
 import { firstCsv, type CsvState } from "./share/csvState";
+import { firstEqualBoards, type EqualBoardsForm } from "./sawing/equalBoards";
 import { firstTrial, type TrialForm } from "./sawing/trial";
 import type { SolverOrders } from "./solver/readOrders";
 import type { SolvedJobs, Solving } from "./solver/solving";
@@ -65,6 +66,8 @@ export interface PaneState {
   readonly sawStep: number;
   /** A product that is to be tried beside the boards of the sheet Mill. */
   readonly trial: TrialForm;
+  /** Like boards whose settings are asked for. */
+  readonly equalBoards: EqualBoardsForm;
   /** The sheet Bucking; "none" when the workbook has no such sheet. */
   readonly bucking: BuckingAnswers | "none" | undefined;
   readonly buck: BuckState;
@@ -121,6 +124,7 @@ export const firstState: PaneState = {
   sawing: undefined,
   sawStep: 0,
   trial: firstTrial,
+  equalBoards: firstEqualBoards,
   bucking: undefined,
   buck: firstBuck,
   localVolume: undefined,

@@ -18,6 +18,8 @@ export interface WorkbookContent {
   /** Boards that were sawn. */
   readonly sawn: readonly TableRow[];
   readonly mill: readonly TableRow[];
+  /** A stack of like boards on the sheet Sawing; left out while there is none. */
+  readonly equalBoards?: EqualBoardsContent;
   /** Pieces of a building that are wanted. */
   readonly cutList: readonly TableRow[];
   /** What trees are cut into. */
@@ -29,6 +31,15 @@ export interface WorkbookContent {
   readonly costs: readonly TableRow[];
   /** True while the figures are made up: every sheet then says so in its title. */
   readonly invented: boolean;
+}
+
+/** Like boards that are sawn from an opened face down. */
+export interface EqualBoardsContent {
+  /** Of the blade above the bed when the face was opened. [in] */
+  readonly start: number;
+  /** [in] */
+  readonly thickness: number;
+  readonly boards: number;
 }
 
 /** A stem to be cut, by its total height or by its logs. */

@@ -54,7 +54,7 @@ const purposes: readonly (readonly [name: string, purpose: string])[] = [
   [RULES_SHEET, "The same logs under other rules, and board feet by diameter"],
   [WORKING_SHEET, "How the scale of one log came about, step by step; also of its cubic feet, boards and weights"],
   [MILL_SHEET, "The boards you want, their thickness at the saw, and what your mill can take"],
-  [SAWING, "The cut list of one log, and what another kerf or product would make of it"],
+  [SAWING, "The cut list of one log, what another kerf or product would make of it, and settings for equal boards"],
   [CUT_LIST_SHEET, "The pieces of a building, to be found in the yard or in the stand"],
   [BOARDS_SHEET, "Boards that were sawn, and their tally"],
   [PRICES_SHEET, "Prices and costs, with their sources"],

@@ -100,6 +100,36 @@ describe("the sheet Mill, on the page", () => {
     expect((await read(page, "Sawing!B11"))[0]?.[0]).toBe("");
   });
 
+  // By hand: ten boards of 1 in and ten kerfs of 0.09 in below 12 in; on sixteenths 1.09 in is 17.44 marks, so 18 of them.
+  it("sets the head for a stack of equal boards, on the marks of the scale once Mill has one", async () => {
+    const { page } = opened;
+    const settings = async () => (await read(page, "Sawing!I12:L22")).map((row) => row.filter((cell) => cell !== ""));
+    const readings = (by: number) =>
+      Array.from({ length: 10 }, (_, i) => expect.closeTo(12 - (i + 1) * by, 9) as number);
+    const [headings, ...plain] = await settings();
+    expect(headings).toEqual(["Cut", "Head reading in"]);
+    expect(plain).toEqual(readings(1.09).map((reading, i) => [i + 1, reading]));
+    expect((await read(page, "Sawing!J8"))[0]?.[0]).toBeCloseTo(1.1, 9);
+
+    await put(page, "Mill!J10:K10", [["Scale step", 0.0625]]);
+    await put(page, "Sawing!J7", [[9]]);
+    const [, ...onMarks] = await settings();
+    expect(onMarks.slice(0, 9).map(([, reading]) => reading)).toEqual(readings(1.125).slice(0, 9));
+    expect(onMarks.slice(0, 3).map(([, , scale, board]) => [scale, board])).toEqual([
+      ["10 7/8", expect.closeTo(1.035, 9)],
+      ["9 3/4", expect.closeTo(1.035, 9)],
+      ["8 5/8", expect.closeTo(1.035, 9)],
+    ]);
+    expect((await read(page, "Sawing!J8"))[0]?.[0]).toBe(1.875);
+    await put(page, "Sawing!J7", [[10]]);
+    expect((await read(page, "Sawing!I12"))[0]?.[0]).toBe("#VALUE!"); // 0.75 in is below the blade's 1 in
+    expect((await read(page, "Sawing!J8"))[0]?.[0]).toBe("");
+    await put(page, "Sawing!J5", [[""]]);
+    expect((await read(page, "Sawing!I12"))[0]?.[0]).toBe("");
+    await put(page, "Sawing!J5", [[12]]);
+    await put(page, "Mill!J10:K10", [["Shortest log", 6]]);
+  });
+
   it("says in the cell what is wrong with an allowance", async () => {
     const { page } = opened;
     await put(page, "Mill!A13", [[0.8125]]);

@@ -101,3 +101,30 @@ describe.each(["light", "dark"] as const)("one product more, in the %s pane", (t
     await page.close();
   });
 });
+
+describe.each(["light", "dark"] as const)("a stack of equal boards, in the %s pane", (theme) => {
+  it("is set by the marks of the mill's scale while it is typed, and says what is wrong", async () => {
+    const page = await open(theme);
+    await page.evaluate(() => {
+      window.harness.host.book.tables.get("Mill")?.rows.push({ Limit: "Scale step", Value: 0.0625, Unit: "in" });
+      return window.harness.pane.refresh();
+    });
+    await page.getByText("Saw a stack of equal boards").click();
+    const said = page.locator("details", { hasText: "Saw a stack of equal boards" }).getByRole("status");
+    expect(await said.textContent()).toContain("Fill in the boxes above.");
+    await page.fill("#equal-start", "12 7/16");
+    await page.fill("#equal-thickness", "1 1/8");
+    await page.fill("#equal-boards", "3");
+    await expect.poll(() => said.textContent()).toContain("3 boards, 1.16 in thick; left on the bed: 8 11/16 in.");
+    const cuts = page.getByRole("list", { name: "Head reading of each cut" }).locator("li");
+    expect(await cuts.allTextContents()).toEqual(["11 3/16 in", "9 15/16 in", "8 11/16 in"]);
+    await page.evaluate(axe);
+    const { violations } = await page.evaluate(() => window.axe.run({ resultTypes: ["violations"] }));
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await page.fill("#equal-boards", "10");
+    await expect.poll(() => said.textContent()).toContain("The last cut would hit the bed.");
+    expect(await cuts.count()).toBe(0);
+    await page.close();
+  });
+});

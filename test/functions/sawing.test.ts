@@ -116,7 +116,9 @@ describe("SAWPLAN", () => {
     expect(() => sawPlan([[12], [13], [12]], [[14]], [[16]], boards, 0.09, live)).toThrow(
       "Small end should be one cell, or two for an oval end. You have 3.",
     );
-    expect(() => sawPlan([[12]], [[14]], [[16]], boards, null, live)).toThrow("Kerf needs a number in in");
+    expect(() => sawPlan([[12]], [[14]], [[16]], boards, null, live)).toThrow(
+      "Kerf needs a number in inches, but the cell is blank.",
+    );
   });
 
   it("waits for a log", () => {

@@ -18,6 +18,10 @@ export const freedThickness = (thickness: number, kerf: number, step: number | u
 export const markFrom = (height: number, step: number | undefined): number =>
   step === undefined ? height : Math.ceil(height / step - HAIR) * step;
 
+/** The highest mark up to a height. */
+export const markUpTo = (height: number, step: number | undefined): number =>
+  step === undefined ? height : Math.floor(height / step + HAIR) * step;
+
 /** The lowest place from a height up where a lower face can come to lie, when those on marks lie at `onMark`. */
 export const placesOnScale =
   (step: number, onMark: number, kerf: number) =>

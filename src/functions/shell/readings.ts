@@ -92,9 +92,14 @@ export function oneNumber(given: unknown, what: string, bounds: Bounds, leftOut?
   const cell = asCells(given)[0]?.[0];
   if (leftOut !== undefined && (cell === 0 || blank(cell))) return leftOut;
   if (blank(cell))
-    throw new InvalidInput(`${what} needs a number${bounds.unit && ` in ${bounds.unit}`}, but the cell is blank.`);
+    throw new InvalidInput(
+      `${what} needs a number${bounds.unit && ` in ${inWords(bounds.unit)}`}, but the cell is blank.`,
+    );
   return boundedNumber(cell, what, bounds);
 }
+
+/** After the word "in", the unit "in" would be read as a slip. */
+const inWords = (unit: string) => (unit === "in" ? "inches" : unit);
 
 /** One text that is not a column. Left out or blank: the text that stands for it. */
 export function oneText(given: unknown, what: string, leftOut = ""): unknown {

@@ -1,11 +1,13 @@
 import { splitTaper } from "../../core/sawing/lyingLog";
+import type { Mill } from "../../core/sawing/millLimits";
 import type { WorkbookHost } from "../../workbook/host";
 import type { CellValue } from "../../workbook/plan";
-import { BOARD_SIZES, MORE_PRODUCTS, named, out } from "../../workbook/tables";
+import { BOARD_SIZES, MILL, MORE_PRODUCTS, named, out } from "../../workbook/tables";
 import { arePriced, boardsWanted } from "../sawing/boardsWanted";
 import { saysTrial } from "../sawing/putTrial";
 import { endViewOf, type EndView } from "../sawing/endView";
 import { stepsOf, type SawStep } from "../sawing/sawSteps";
+import { millFrom } from "../solver/readMill";
 import { number, text } from "./cells";
 import { readAnswer, type Spill } from "./spill";
 
@@ -30,6 +32,8 @@ export interface SawingAnswers {
   /** The boards that the plan may saw, with headings. */
   readonly boards: readonly (readonly CellValue[])[];
   readonly priced: boolean;
+  /** The limits of the mill, in the units of the sheet. */
+  readonly mill: Mill;
   /** How many products are tried beside them. */
   readonly tried: number;
   /** What the plan is worth by grade, with headings. */
@@ -87,6 +91,7 @@ export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "n
     whatIf: whatIf.kind === "rows" ? whatIf.rows : [],
     boards: boardsWanted(boards),
     priced: arePriced(boards),
+    mill: (await host.hasTable(MILL)) ? millFrom((await host.readTable(MILL)).rows) : {},
     tried: more.filter(saysTrial).length,
     worth: worth.kind === "rows" ? worth.rows : [],
   };

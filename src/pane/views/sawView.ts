@@ -18,6 +18,7 @@ import { sayStep } from "../sawing/sawSteps";
 import { cautionOn } from "./cautionOn";
 import { cutsInWords } from "./cutsInWords";
 import { printing, sawPaper } from "./sawPaper";
+import { sawEqualBoards } from "./sawEqualBoards";
 import { sawTrial } from "./sawTrial";
 import { stepped } from "./stepped";
 
@@ -38,6 +39,7 @@ export function sawView(pane: Pane) {
   return html`
     ${logField(pane, job, sawing)}
     ${sawing.lacking ? message({ kind: "note", text: sawing.lacking }) : plan(pane, job, sawing)}
+    ${sawEqualBoards(pane, sawing)}
     <h2>On the sheets</h2>
     <p class="hint">Sawing has pattern and taper; Mill has boards, mill, grades and your speed; Setup has the kerf.</p>
     <div class="actions">${goTo(pane, SAWING, "B5")} ${goTo(pane, MILL_SHEET, "A13")}</div>

@@ -6,6 +6,7 @@ import type { EntryRulePlan, SheetPlan } from "../plan";
 import { log, LOGS, MORE_PRODUCTS, named } from "../tables";
 import type { WorkbookContent } from "../workbookContent";
 import { boardSizeColumns } from "./boardSizeColumns";
+import { EQUAL_BOARDS_WIDTHS, equalBoardsBlocks, equalBoardsRules, equalBoardsSpill } from "./equalBoards";
 import { logNumbers } from "./logCells";
 import { millList } from "./millTables";
 import { CUTS_AT, sawingSpills } from "./sawingSpills";
@@ -25,13 +26,13 @@ const fitsMill = `=IF(OR(B6="",B8="",B9=""),"",${call("MILLFITS", "B6", 'IF(B7="
 const largestBeam = `=IF(B6="","",INDEX(${call("LARGESTCANT", "MIN(B6:B7)")},2,1))`;
 
 /** The cut list of one picked log, what it gets out of the log, and what another kerf or product would. */
-export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
+export function sawingSheet({ logs, equalBoards }: WorkbookContent): SheetPlan {
   return sheetPlan({
     name: SAWING,
     sheetClass: "presentation",
     landscape: true,
     frozenRows: 3,
-    widths: [22, 58, 17, 40, 14, 12, 14, 3, 12, 12, 26, 12, 3],
+    widths: [22, 58, 17, 40, 14, 12, 14, 3, ...EQUAL_BOARDS_WIDTHS, 3],
     print: onePageWide(`A1:G${LAST_PRINTED}`, CUTS_AT),
     blocks: [
       title("Sawing"),
@@ -68,10 +69,11 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
       down("B13", "Computed", [{ formula: fitsMill }, { formula: largestBeam }], formats.thickness),
       heading("A15", "What the plan gets out of it", 6),
       heading(`A${CUTS_AT - 1}`, "Cut list, from the first cut to the board left on the bed", 7),
-      heading("I4", "End view, point by point", 4),
+      ...equalBoardsBlocks(equalBoards),
       heading("N4", "Products to try", 8),
       heading("W4", "What if", 6),
       heading("AD4", "What the plan is worth", 5),
+      heading("AJ4", "End view, point by point", 4),
     ],
     names: [
       { name: named.pickedLog, at: "B5" },
@@ -79,7 +81,7 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
       { name: named.sweep, at: "B11" },
       { name: named.taper, at: "B12" },
     ],
-    entryRules,
+    entryRules: [...entryRules, ...equalBoardsRules],
     tables: [
       {
         name: MORE_PRODUCTS,
@@ -88,7 +90,7 @@ export function sawingSheet({ logs }: WorkbookContent): SheetPlan {
         rows: [{}],
       },
     ],
-    spills: sawingSpills,
+    spills: [...sawingSpills, equalBoardsSpill],
   });
 }
 

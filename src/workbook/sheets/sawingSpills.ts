@@ -37,7 +37,7 @@ export const sawingSpills: readonly SpillPlan[] = [
   },
   {
     name: out.sawLayout,
-    at: "I5",
+    at: "AJ5",
     // The gaps between outlines are #N/A for charts; on a sheet that is read and copied they are blanks. Why there
     // is no plan at all, the cut list says.
     formula: `=IFERROR(${call("SAWLAYOUT", ...order)},"")`,

@@ -45,6 +45,7 @@ export const out = {
   sawLayout: "Out_Saw_Layout",
   sawWhatIf: "Out_Saw_What_If",
   sawValue: "Out_Saw_Value",
+  headSettings: "Out_Head_Settings",
   localFit: "Out_Local_Fit",
   localTable: "Out_Local_Table",
   buckPlan: "Out_Buck_Plan",
