@@ -12,20 +12,23 @@ describe("a scale sheet", () => {
     await page.evaluate(() => window.harness.pane.show("logs"));
     await page.waitForFunction(() => document.activeElement?.id === "logs-line");
     const before = (await logRows(page)).length;
-    await page.keyboard.type("wo 14 16.4 d15");
+    await page.keyboard.type("wo 14 16.4 s1.5 d15");
     // Doyle by hand: (14 - 4)^2 = 100 bf for 16 ft, 85 after 15 percent.
-    expect(await page.textContent("#logs-echo")).toContain("= log 11, white oak, 14 in, 16.4 ft, 15 % off");
+    expect(await page.textContent("#logs-echo")).toContain(
+      "= log 11, white oak, 14 in, 16.4 ft, 1.5 in of sweep, 15 % off",
+    );
     expect(await page.textContent("#logs-echo")).toContain("14 in, 16 ft: 100 bf, net 85 by Doyle");
     await page.keyboard.press("Enter");
     await expect.poll(async () => (await logRows(page)).length).toBe(before + 1);
     expect((await logRows(page)).at(-1)).toMatchObject({
       Log: 11,
       Species: "wo",
+      "Sweep in": 1.5,
       "Deduction pct": 15,
     });
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("logs-line");
     await page.keyboard.press("Alt+u");
-    expect(await page.inputValue("#logs-line")).toBe("wo 14 16.4 d15");
+    expect(await page.inputValue("#logs-line")).toBe("wo 14 16.4 s1.5 d15");
     await expect.poll(async () => (await logRows(page)).length).toBe(before);
     expect(complaints).toEqual([]);
     await close();

@@ -60,6 +60,7 @@ export const logsOf = (table: TableContent): readonly SavedLog[] =>
         smallEnd: number(row[logHeading.smallEnd]) ?? 0,
         length: number(row[logHeading.length]) ?? 0,
         largeEnd: number(row[logHeading.largeEnd]),
+        sweep: number(row[logHeading.sweep]),
         deduction: number(row[logHeading.deduction]),
         note: text(row[logHeading.note]),
       },

@@ -34,12 +34,13 @@ export const logKind = (job: () => Job, now: () => EntryState<NumberedLog>): Ent
     return { kind: "entry", entry: { name: changes?.name ?? String(next), log: line.entry } };
   },
 
-  row: ({ name, log: { species, smallEnd, length, largeEnd, deduction, note } }) => ({
+  row: ({ name, log: { species, smallEnd, length, largeEnd, sweep, deduction, note } }) => ({
     [heading.log]: name !== "" && Number.isFinite(Number(name)) ? Number(name) : name,
     [heading.species]: species,
     [heading.smallEnd]: smallEnd,
     [heading.largeEnd]: largeEnd,
     [heading.length]: length,
+    [heading.sweep]: sweep ?? null,
     [heading.deduction]: deduction,
     [heading.note]: note === "" ? null : note,
   }),

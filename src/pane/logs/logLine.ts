@@ -8,6 +8,8 @@ export interface LogLine {
   readonly length: number;
   /** Inside bark; null when it was not measured. [in] */
   readonly largeEnd: number | null;
+  /** Out of the straight line between the ends; null for a straight log, and left out in drafts of old. [in] */
+  readonly sweep: number | null;
   /** For defect, in percent of the gross scale; null when none was given. */
   readonly deduction: number | null;
   readonly note: string;

@@ -10,8 +10,8 @@ export interface LogContext {
 }
 
 /**
- * Reads a line of a scale sheet: species small-end length [LARGE-END] [dDEDUCTION] [/note], with spaces or commas
- * between them.
+ * Reads a line of a scale sheet: species small-end length [LARGE-END] [sSWEEP] [dDEDUCTION] [/note], with spaces or
+ * commas between them.
  *
  * Anything legible is a log, however odd: doubts are raised elsewhere.
  */
@@ -22,20 +22,15 @@ export function parseLogLine(text: string, { species, lastSpecies }: LogContext)
   const comma = askOfComma(text);
   if (comma !== "") return unclear(comma);
 
-  const name = takeSpecies(words, species, /^d[\d.]+$/i) ?? lastSpecies;
+  const name = takeSpecies(words, species, /^[ds][\d.]+$/i) ?? lastSpecies;
   if (name === undefined) return unclear("Start with a species, like wo 14 16. After that a number alone repeats it.");
 
   const numbers: number[] = [];
-  let deduction: number | undefined;
+  const marks: Marks = {};
   while (words.length > 0) {
-    const mark = takeMark(words, "d");
-    if (mark) {
-      if (deduction !== undefined) return unclear("d is given twice. Keep one.");
-      if (!(mark.amount >= 0 && mark.amount <= 100))
-        return unclear(`The deduction should be 0 to 100 percent, like d5. You have "${mark.word}".`);
-      deduction = mark.amount;
-      continue;
-    }
+    const wrong = takeLogMark(words, marks);
+    if (wrong === "") continue;
+    if (wrong !== undefined) return unclear(wrong);
     const value = takeNumber(words);
     if (value === undefined)
       return unclear(`"${words[0]}" is not a number. Type species, small end and length, like wo 14 16.`);
@@ -51,8 +46,37 @@ export function parseLogLine(text: string, { species, lastSpecies }: LogContext)
   if (left !== undefined) return unclear(`A line holds small end, length and large end; ${left} is left over.`);
   return {
     kind: "entry",
-    entry: { species: name, smallEnd, length, largeEnd: largeEnd ?? null, deduction: deduction ?? null, note },
+    entry: {
+      species: name,
+      smallEnd,
+      length,
+      largeEnd: largeEnd ?? null,
+      sweep: marks.s ?? null,
+      deduction: marks.d ?? null,
+      note,
+    },
   };
+}
+
+interface Marks {
+  /** Sweep. [in] */
+  s?: number;
+  /** Deduction. [%] */
+  d?: number;
+}
+
+/** Takes s1.5 or d5 off the front. Gives a sentence when it is wrong, "" when it was taken, undefined when it is neither. */
+function takeLogMark(words: string[], marks: Marks): string | undefined {
+  const mark = takeMark(words, "ds");
+  if (!mark) return undefined;
+  const letter = mark.letter as "d" | "s";
+  if (marks[letter] !== undefined) return `${letter} is given twice. Keep one.`;
+  if (letter === "d" && !(mark.amount >= 0 && mark.amount <= 100))
+    return `The deduction should be 0 to 100 percent, like d5. You have "${mark.word}".`;
+  if (letter === "s" && !(mark.amount >= 0))
+    return `The sweep should be a number of inches, like s1.5. You have "${mark.word}".`;
+  marks[letter] = mark.amount;
+  return "";
 }
 
 const unclear = (because: string): ParsedEntry<LogLine> => ({ kind: "unclear", because });

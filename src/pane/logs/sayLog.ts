@@ -9,6 +9,7 @@ export function sayLog(log: LogLine, species: readonly KnownSpecies[]): string {
     `${log.smallEnd} in`,
     `${log.length} ft`,
     log.largeEnd === null ? "" : `large end ${log.largeEnd} in`,
+    log.sweep == null ? "" : `${log.sweep} in of sweep`,
     log.deduction === null ? "" : `${log.deduction} % off`,
     log.note === "" ? "" : `note: ${log.note}`,
   ]

@@ -39,7 +39,7 @@ export function logsView(pane: Pane) {
         id: BOX,
         label: "Species, small end, length",
         placeholder: "wo 14 16 d5",
-        hint: "Like wo 14 16, then the large end, d5 for 5 % off, /note. Inches inside bark, feet with trim.",
+        hint: "Like wo 14 16, then the large end, s1.5 for 1.5 in of sweep, d5 for 5 % off, /note. Inches inside bark, feet with trim.",
         desk,
         state,
         comesTo: ({ log }) => scaleInWords(log, job),

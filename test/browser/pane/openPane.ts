@@ -56,7 +56,7 @@ export async function show(page: Page, view: ViewName): Promise<void> {
   if (view === "tally" && (await page.locator("#tally-line").count()) > 0)
     await page.fill("#tally-line", "ro 143 2.5 x2 /by the fence");
   if (view === "logs" && (await page.locator("#logs-line").count()) > 0)
-    await page.fill("#logs-line", "wo 14.6 16.4 18 d0.15 /seam");
+    await page.fill("#logs-line", "wo 14.6 16.4 18 s1.5 d0.15 /seam");
   if (view === "boards" && (await page.locator("#boards-line").count()) > 0)
     await page.fill("#boards-line", "5/4 6 12 x4 /clear");
   if (view === "rules") await page.waitForSelector(".drawing svg");

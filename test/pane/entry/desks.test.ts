@@ -68,6 +68,21 @@ describe("the desks for logs and boards", () => {
     expect(rows(host, LOGS)).toHaveLength(10);
   });
 
+  it("write the sweep of a log, put it back into its line, and take it off when it is left out of it", async () => {
+    const { logDesk, store } = await open(host);
+    enter(logDesk, "wo 14 16.4 18 s1.25 d5", "14 16.4");
+    await host.idle();
+    expect(rows(host, LOGS).map((row) => row[log.sweep])).toEqual([
+      ...[null, null, null, null, null, 1.5, null, null, null, null],
+      ...[1.25, null],
+    ]);
+    logDesk.edit(logDesk.lines().find(({ entry }) => entry.name === "6"));
+    expect(store.get().logs.text).toBe("bc 13.2 12.4 14.5 s1.5 d10 /sweep");
+    enter(logDesk, "bc 13.2 12.4 14.5 d10 /sweep");
+    await host.idle();
+    expect(rows(host, LOGS)[5]).toMatchObject({ [log.sweep]: null, [log.deduction]: 10, [log.note]: "sweep" });
+  });
+
   it("take the last log back, text and all, and remove the one that is pointed at", async () => {
     const { logDesk, store } = await open(host);
     enter(logDesk, "wo 14 16.4 d5 /near the road");

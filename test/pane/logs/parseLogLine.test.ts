@@ -16,6 +16,7 @@ const log = (change: Partial<LogLine> = {}): LogLine => ({
   smallEnd: 14,
   length: 16,
   largeEnd: null,
+  sweep: null,
   deduction: null,
   note: "",
   ...change,
@@ -40,6 +41,12 @@ describe("a legible line is a log", () => {
     ["wo 14 16 d.15", log({ deduction: 0.15 })],
     ["wo 14 16 18 d5 /seam, 3/4 of the way", log({ largeEnd: 18, deduction: 5, note: "seam, 3/4 of the way" })],
     ["wo 14 16 / two   words ", log({ note: "two words" })],
+    ["wo 14 16 s1.5", log({ sweep: 1.5 })],
+    ["wo 14 16 S1.5", log({ sweep: 1.5 })],
+    ["wo s2 14 16 18 d5", log({ largeEnd: 18, sweep: 2, deduction: 5 })],
+    ["wo 14 16 d5 s.75 /crook", log({ sweep: 0.75, deduction: 5, note: "crook" })],
+    ["wo 14 16 s0", log({ sweep: 0 })],
+    ["sassafras 14 16 s2", log({ species: "sassafras", sweep: 2 })],
     ["zz 14 16", log({ species: "zz" })],
     ["d 14 16", log({ species: "d" })],
     ["wo 18 16 14", log({ smallEnd: 18, largeEnd: 14 })],
@@ -70,6 +77,10 @@ describe("what is missing is told", () => {
     ["wo 14 16 d101", 'You have "d101".'],
     ["wo 14 16 d5%", 'You have "d5%".'],
     ["wo 14 16 d5 d6", "d is given twice"],
+    ["wo 14 16 s", 'The sweep should be a number of inches, like s1.5. You have "s".'],
+    ["wo 14 16 s1in", 'The sweep should be a number of inches, like s1.5. You have "s1in".'],
+    ["wo 14 16 s1 s2", "s is given twice"],
+    ["s2 14 16", "Start with a species"],
     ["/a note", "A note belongs to a log."],
   ])("%s", (text, because) => {
     const line = parse(text);
@@ -89,6 +100,7 @@ describe("whatever is typed", () => {
     smallEnd: measure,
     length: measure,
     largeEnd: fc.option(measure),
+    sweep: fc.option(fc.integer({ min: 0, max: 1000 }).map((hundredths) => hundredths / 100)),
     deduction: fc.option(fc.integer({ min: 0, max: 1000 }).map((tenths) => tenths / 10)),
     note: fc.constantFrom("", "sweep", "rot, 3/4 hollow", "d5 and/or seam"),
   });
@@ -112,6 +124,8 @@ describe("whatever is typed", () => {
       "/n",
       "d",
       "d5",
+      "s",
+      "s1.5",
       "x2",
       ",",
       " ",
@@ -129,9 +143,10 @@ describe("whatever is typed", () => {
         const line = parse(text, repeats ? "ro" : undefined);
         if (line.kind === "unclear") expect(line.because).toMatch(/\.$/);
         if (line.kind !== "entry") return;
-        const { smallEnd, length, largeEnd, deduction } = line.entry;
+        const { smallEnd, length, largeEnd, sweep, deduction } = line.entry;
         expect(Math.min(smallEnd, length, largeEnd ?? 1)).toBeGreaterThan(0);
         expect(Number.isFinite(smallEnd + length + (largeEnd ?? 0))).toBe(true);
+        expect(sweep ?? 0).toBeGreaterThanOrEqual(0);
         expect(deduction ?? 0).toBeGreaterThanOrEqual(0);
         expect(deduction ?? 0).toBeLessThanOrEqual(100);
       }),

@@ -84,11 +84,15 @@ describe("the pane and the sheet", () => {
     await host.lay(workbookPlan(demoContent));
     const job = await readJob(host);
     if (!job) throw new Error("The demo has a job.");
-    const line = { species: "wo", smallEnd: 14, length: 16, largeEnd: null, deduction: null, note: "" };
+    const line = { species: "wo", smallEnd: 14, length: 16, largeEnd: null, sweep: null, deduction: null, note: "" };
     expect(logDoubt(line, job)).toBe("");
     expect(logDoubt({ ...line, deduction: 0.15 }, job)).toContain("Deduction 0.15 %, or 15 %? Type d15");
     expect(logDoubt({ ...line, largeEnd: 12 }, job)).toContain("Swapped?");
     expect(logDoubt({ ...line, smallEnd: 140 }, job)).toContain("decimal point");
+    expect(logDoubt({ ...line, sweep: 1.5 }, job)).toBe("");
+    expect(logDoubt({ ...line, sweep: 15 }, job)).toBe(
+      "Sweep 15 in is more than half the small end. Missing a decimal point?",
+    );
     expect(logDoubt({ ...line, species: "zz" }, job)).toContain('"zz" is not in your species list');
   });
 });
