@@ -69,6 +69,7 @@ export const functionNames = [
   "SAWLAYOUT",
   "SAWWHATIF",
   "SAWVALUE",
+  "SAWBOUND",
   "MILLFITS",
   "LARGESTCANT",
   "HEADSETTINGS",

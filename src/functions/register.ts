@@ -22,6 +22,7 @@ import * as outline from "./outline";
 import * as plan from "./plan";
 import * as products from "./products";
 import * as sampling from "./sampling";
+import * as sawBound from "./sawBound";
 import * as sawChoices from "./sawChoices";
 import * as sawing from "./sawing";
 import * as scaleSheets from "./scaleSheets";
@@ -67,6 +68,7 @@ const shells = [
   scaleSheets,
   logMeasures,
   sawing,
+  sawBound,
   sawChoices,
   millSetup,
   cutLists,

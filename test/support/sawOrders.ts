@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { OutOfRange } from "../../src/core/basis/problem";
 import type { Outline } from "../../src/core/sawing/outline";
-import type { SawingPattern, SawPlan } from "../../src/core/sawing/sawingPattern";
+import type { SawingPattern } from "../../src/core/sawing/sawingPattern";
+import type { BestPlan } from "../../src/core/sawing/sawPlan";
 import { board, planned, sawLog } from "./sawing";
 
 /** A random log, list of boards, kerf and mill. */
@@ -21,7 +22,7 @@ export const anOrder = fc.record({
 export type Order = typeof anOrder extends fc.Arbitrary<infer T> ? T : never;
 
 /** Its plan; undefined where no board of the list can be had. */
-export function planBy(pattern: SawingPattern, order: Order): SawPlan | undefined {
+export function planBy(pattern: SawingPattern, order: Order): BestPlan | undefined {
   const { smallEnd, taper, length, kerf, sizes, bladeAboveBed, throat, waneAllowed } = order;
   const log = sawLog(smallEnd, smallEnd + taper, length);
   const boards = sizes.map(({ thickness, width }) => board(thickness, width));

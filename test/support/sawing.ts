@@ -9,7 +9,7 @@ import type { Outline } from "../../src/core/sawing/outline";
 import { roomIn } from "../../src/core/sawing/room";
 import type { SawLog } from "../../src/core/sawing/sawLog";
 import { sideBoardsOf } from "../../src/core/sawing/sideBoards";
-import { commonLengths, sawPlan } from "../../src/core/sawing/sawPlan";
+import { commonLengths, sawPlan, type BestPlan } from "../../src/core/sawing/sawPlan";
 import type { SawingPattern, SawPlan } from "../../src/core/sawing/sawingPattern";
 
 export const sawLog = (smallEnd: number, largeEnd: number, length: number): SawLog => ({
@@ -36,7 +36,7 @@ export interface PlanOptions {
   readonly taper?: Taper;
 }
 
-export function planned(log: SawLog, sizes: readonly BoardSize[], kerf: number, options: PlanOptions = {}): SawPlan {
+export function planned(log: SawLog, sizes: readonly BoardSize[], kerf: number, options: PlanOptions = {}): BestPlan {
   const { pattern = live, shortBoards = true, sideBySide = true, mill = {}, taper } = options;
   const lengths = shortBoards ? commonLengths : { ...commonLengths, shortest: log.length };
   return sawPlan({ log, sizes, kerf: inches(kerf), pattern, lengths, sideBySide, mill, ...(taper && { taper }) });

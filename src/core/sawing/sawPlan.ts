@@ -2,6 +2,7 @@ import { OutOfRange } from "../basis/problem";
 import { requireBetween, requirePositive } from "../basis/require";
 import { feet, type Inches } from "../basis/units";
 import { isPriced, type BoardSize } from "./boardSize";
+import { mostByAreaAndKerf, type Ceiling } from "./areaBound";
 import { bestOf } from "./bestOf";
 import { fitThroat } from "./bestStack";
 import type { BoardLengths } from "./boardPieces";
@@ -26,6 +27,11 @@ export interface SawOrder {
   readonly taper?: Taper;
   /** How the user reads lengths, for a sentence about a log that does not fit. */
   readonly say?: SayAmount;
+}
+
+/** The best plan, and how much any plan could give. */
+export interface BestPlan extends SawPlan {
+  readonly most: Ceiling;
 }
 
 /**
@@ -56,13 +62,13 @@ export const commonLengths: BoardLengths = { shortest: feet(4), step: feet(2) };
  *   throat (only that last piece may be thicker) and the widest cut. Where its scale has a step [in], every setting is
  *   one of its marks, and boards come out thicker by less than a step, see scale.ts.
  *
- * Each pattern tells what its plan is the best of. Where nothing else is said that is exact: positions are not rounded
- * to a grid, see filling/fill.ts.
+ * Each pattern tells what its plan is the best of, and on which settings: any, the marks of the scale, or a grid. Beside
+ * it stands what no plan of any kind can exceed, see areaBound.ts.
  *
  * @throws InvalidInput when a measure cannot be used or only part of the board list is priced
  * @throws OutOfRange when the log does not fit the mill, or no listed board fits the log
  */
-export function sawPlan(order: SawOrder): SawPlan {
+export function sawPlan(order: SawOrder): BestPlan {
   const { log, sizes, kerf, pattern, mill = {}, lengths = commonLengths, sideBySide = true, say } = order;
   const { edgerKerf = kerf, waneAllowed = 0, bladeAboveBed = 0, throat = Infinity, widestCut = Infinity } = mill;
   const { scaleStep, shortestBoard = lengths.shortest, lengthStep = lengths.step } = mill;
@@ -98,9 +104,10 @@ export function sawPlan(order: SawOrder): SawPlan {
     const sideBoards = sideBoardsOf(fitThroat(job.groups, throat), roomFor, { ...job, lying });
     return { ...job, lying, roomFor, sideBoards };
   };
-  return bestOf(
+  const plan = bestOf(
     waysToLay(log, order.taper ?? splitTaper)
       .map(laid)
       .map((one) => (toBeat) => pattern.plan({ ...one, ...(toBeat !== undefined && { toBeat }) })),
   );
+  return { ...plan, most: mostByAreaAndKerf(job) };
 }

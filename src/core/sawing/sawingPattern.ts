@@ -37,6 +37,8 @@ export interface SawPlan extends CutList, Sawing {
   readonly worth: number;
   /** What the plan is the best of, in a sentence that can be shown. */
   readonly guarantee: string;
+  /** Step of the settings among which it is the best; left out: they may be any. [in] */
+  readonly grid?: number;
 }
 
 /** A way to open a log. A further one is a file in patterns/ and its name in patterns/index.ts. */
@@ -47,8 +49,18 @@ export interface SawingPattern extends Choice {
   plan(job: SawJob): SawPlan;
 }
 
-/** Puts a plan together from the cuts that follow it. */
-export function planOf(job: SawJob, pattern: string, { cuts, lastOnBed }: CutList, guarantee: string): SawPlan {
+/**
+ * Puts a plan together from the cuts that follow it.
+ *
+ * @param grid step of the settings that were tried; left out: that of the scale, or any setting where there is none [in]
+ */
+export function planOf(
+  job: SawJob,
+  pattern: string,
+  { cuts, lastOnBed }: CutList,
+  guarantee: string,
+  grid: number | undefined = job.scaleStep,
+): SawPlan {
   const freed = cuts.flatMap(({ frees }) => (typeof frees === "string" ? [] : [frees]));
   const flitches = lastOnBed ? [...freed, lastOnBed] : freed;
   const { log, lying, kerf, edgerKerf, wane, scaleStep, priced } = job;
@@ -66,6 +78,7 @@ export function planOf(job: SawJob, pattern: string, { cuts, lastOnBed }: CutLis
     flitches,
     worth: flitches.reduce((sum, { flitch }) => sum + flitch.worth, 0),
     guarantee,
+    ...(grid !== undefined && { grid }),
   };
 }
 

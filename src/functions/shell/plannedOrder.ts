@@ -1,15 +1,14 @@
-import type { SawPlan } from "../../core/sawing/sawingPattern";
-import { sawPlan } from "../../core/sawing/sawPlan";
+import { sawPlan, type BestPlan } from "../../core/sawing/sawPlan";
 import { saidIn } from "./saidIn";
 import { sawOrder, type SawingArguments } from "./sawingArguments";
 import { unitSystem } from "./unitSystem";
 
 /** The cut list, the yield and the end view of a log ask for the same plan: a few plans are kept for them. */
 const KEPT = 32;
-const plans = new Map<string, SawPlan>();
+const plans = new Map<string, BestPlan>();
 
 /** The best plan for what the arguments order; undefined while the log is not measured yet. */
-export function plannedOrder(given: SawingArguments): SawPlan | undefined {
+export function plannedOrder(given: SawingArguments): BestPlan | undefined {
   const order = sawOrder(given);
   if (!order) return undefined;
   const { pattern, say, taper, ...measures } = order;

@@ -9,6 +9,7 @@ import { best } from "../../../src/core/sawing/patterns/best";
 import { live } from "../../../src/core/sawing/patterns/live";
 import type { SawLog } from "../../../src/core/sawing/sawLog";
 import type { SawingPattern, SawPlan } from "../../../src/core/sawing/sawingPattern";
+import type { BestPlan } from "../../../src/core/sawing/sawPlan";
 import { sawYield } from "../../../src/core/sawing/sawYield";
 import { sticksOut, widestBoard, type Shape } from "../../support/logWood";
 import { board, boardsOf, planned, sawLog } from "../../support/sawing";
@@ -36,7 +37,7 @@ const logOf = ({ smallEnd, oval, taper, length, sweep }: Order): SawLog => ({
   ...(sweep > 0 && { sweep: inches(sweep) }),
 });
 
-function plan(pattern: SawingPattern, order: Order): SawPlan | undefined {
+function plan(pattern: SawingPattern, order: Order): BestPlan | undefined {
   const { kerf, scaleStep, bladeAboveBed, full, sizes } = order;
   const mill = { bladeAboveBed, ...(scaleStep !== undefined && { scaleStep }) };
   try {
@@ -85,6 +86,7 @@ describe.each(sawingPatterns)(
             }
             for (const { kerfIn } of found.cuts) expect(apart(kerfIn, one.outline)).toBeGreaterThanOrEqual(-1e-6);
           });
+          expect(found.worth).toBeLessThanOrEqual(found.most.boardFeet);
           const { lumber, sawdust, slab } = sawYield(found);
           expect(lumber + sawdust + slab).toBeCloseTo(100, 6);
           expect(Math.min(lumber, sawdust, slab)).toBeGreaterThan(0);

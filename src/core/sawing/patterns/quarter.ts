@@ -1,5 +1,4 @@
 import { OutOfRange } from "../../basis/problem";
-import { shown } from "../../basis/require";
 import { told } from "../../basis/telling";
 import { thickestOf } from "../sawLog";
 import { widestFace } from "../widestCut";
@@ -64,9 +63,9 @@ export const quarter: SawingPattern = {
     const onScale =
       scaleStep === undefined ? "" : ", each quarter raised until its sawn face lies on a mark of the scale";
     const guarantee =
-      `No other order of boards, on settings of ${shown(step)} in, gives ${goalOf(job)} from the quarters of this log, ` +
-      `as long as the rings meet each flitch at 45 degrees or more${onScale}.`;
-    return planOf(job, "Quarter", { cuts: [...splits(job), ...cuts] }, guarantee);
+      `No other order of boards gives ${goalOf(job)} from the quarters of this log, as long as the rings meet each ` +
+      `flitch at 45 degrees or more${onScale}.`;
+    return planOf(job, "Quarter", { cuts: [...splits(job), ...cuts] }, guarantee, step);
   },
 };
 

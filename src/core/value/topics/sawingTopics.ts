@@ -8,6 +8,7 @@ import { surfaceMeasureSources as surfaceMeasure } from "../../lumber/surfaceMea
 import { tallyMeasures } from "../../lumber/tallyMeasure";
 import { targetThicknessSources as targetThickness } from "../../lumber/targetThickness";
 import { woodSources as woods } from "../../lumber/wood";
+import { sources as areaBound } from "../../sawing/areaBound";
 import { sources as grain } from "../../sawing/grain";
 import { sources as headSettings } from "../../sawing/headSettings";
 import { sources as largestCant } from "../../sawing/largestCant";
@@ -29,6 +30,7 @@ export const sawingTopics = {
   SAWYIELD: sawing,
   SAWLAYOUT: [...sawing, ...grain],
   SAWWHATIF: sawing,
+  SAWBOUND: [...areaBound, ...sawing],
   SAWVALUE: [...planValue, ...sawing],
   MILLFITS: millLimits,
   LARGESTCANT: largestCant,
