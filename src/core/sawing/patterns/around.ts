@@ -54,9 +54,7 @@ export const around: SawingPattern = {
       throw new OutOfRange("No board in your list can be left as the heart of this log, the pith in its centre.");
     }
     const centre = scaleStep === undefined ? "in its centre" : "as near its centre as the scale allows";
-    const guarantee =
-      `No other heart of a listed size, the pith ${centre}, and no other boards sawn from the four faces around it ` +
-      `give ${goalOf(job)}.`;
+    const guarantee = `No other heart of a listed size, the pith ${centre}, with boards from its four faces, gives ${goalOf(job)}.`;
     return planOf(job, "Around", cutsOf(best, job), guarantee);
   },
 };

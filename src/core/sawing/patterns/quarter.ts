@@ -60,11 +60,7 @@ export const quarter: SawingPattern = {
     const peelsOf = alike(job, (one) => bestQuarter(one, { groups, bladeAboveBed: job.bladeAboveBed, step }, job));
     const cuts = fourQuarters.flatMap((one) => quarterCuts(one, peelsOf(one), job));
     if (cuts.length === 0) throw new OutOfRange("No board in your list fits a quarter of this log.");
-    const onScale =
-      scaleStep === undefined ? "" : ", each quarter raised until its sawn face lies on a mark of the scale";
-    const guarantee =
-      `No other order of boards gives ${goalOf(job)} from the quarters of this log, as long as the rings meet each ` +
-      `flitch at 45 degrees or more${onScale}.`;
+    const guarantee = `No other order of boards gives ${goalOf(job)} from these quarters, the rings at 45 degrees or more to each flitch.`;
     return planOf(job, "Quarter", { cuts: [...splits(job), ...cuts] }, guarantee, step);
   },
 };
