@@ -27,6 +27,7 @@ export interface SawingAnswers {
   readonly lacking: string;
   readonly endView: EndView;
   readonly gained: SawGain | undefined;
+  readonly bound: SawBound | undefined;
   /** What another kerf or one product more would make of it, with headings; empty where the sheet has none. */
   readonly whatIf: readonly (readonly CellValue[])[];
   /** The boards that the plan may saw, with headings. */
@@ -49,6 +50,17 @@ export interface SawGain {
   readonly slab: number;
 }
 
+/** How good the plan is. */
+export interface SawBound {
+  /** What no plan could exceed. [bf] */
+  readonly most: number;
+  /** How much of that the plan gives, of dollars where boards are priced. [%] */
+  readonly gives: number;
+  /** The step of the settings that were tried, "any" where they may be any. */
+  readonly settings: number | string;
+  readonly bestOf: string;
+}
+
 const words = {
   "#N/A":
     "The sheet Sawing shows #N/A: no board of the list fits this log, or the log does not fit the mill. Select the cell there and open its flag to read which.",
@@ -67,10 +79,11 @@ export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "n
     named.sweep,
     named.units,
   ]);
-  const [plan, layout, gain, whatIf, worth] = await Promise.all([
+  const [plan, layout, gain, bound, whatIf, worth] = await Promise.all([
     readAnswer(host, out.sawPlan, words),
     readAnswer(host, out.sawLayout, words),
     readAnswer(host, out.sawYield, words),
+    readAnswer(host, out.sawBound, words),
     readAnswer(host, out.sawWhatIf, words),
     readAnswer(host, out.sawValue, words),
   ]);
@@ -88,6 +101,7 @@ export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "n
     lacking: steps.length > 0 ? "" : plan.kind === "none" ? plan.because : text(plan.rows[1]?.[0]),
     endView: endViewOf(rowsOf(layout)),
     gained: gainOf(gain),
+    bound: boundOf(bound),
     whatIf: whatIf.kind === "rows" ? whatIf.rows : [],
     boards: boardsWanted(boards),
     priced: arePriced(boards),
@@ -103,4 +117,10 @@ function gainOf(spill: Spill): SawGain | undefined {
   const [pieces, boardFeet, , lumber, sawdust, slab] = (rowsOf(spill)[0] ?? []).map(number);
   if (pieces == null || boardFeet == null || lumber == null || sawdust == null || slab == null) return undefined;
   return { pieces, boardFeet, lumber, sawdust, slab };
+}
+
+function boundOf(spill: Spill): SawBound | undefined {
+  const [most, , gives, settings, bestOf] = rowsOf(spill)[0] ?? [];
+  if (typeof most !== "number" || typeof gives !== "number" || !settings) return undefined;
+  return { most, gives, settings: typeof settings === "number" ? settings : text(settings), bestOf: text(bestOf) };
 }

@@ -8,7 +8,7 @@ import { settingSaid } from "./sawSteps";
 
 /** The plan of the picked log as it goes on paper. */
 export function sawPaperOf(sawing: SawingAnswers, logs: readonly SavedLog[]): SawPaper {
-  const { log, steps, unit, gained, pattern, kerf, taper, sweep } = sawing;
+  const { log, steps, unit, gained, bound, pattern, kerf, taper, sweep } = sawing;
   const saved = logs.find(({ name }) => name === log);
   const onScale = steps.some(({ shown }) => shown !== "");
   return {
@@ -18,6 +18,7 @@ export function sawPaperOf(sawing: SawingAnswers, logs: readonly SavedLog[]): Sa
       `${pattern} sawing, kerf ${kerf === null ? "not given" : `${short(kerf)} ${unit}`}`,
       `Taper: ${taper.toLowerCase()}${sweep === null || sweep === 0 ? "" : `; sweep ${short(sweep)} ${unit}`}`,
       ...(gained ? ["", ...gainFacts(gained)] : []),
+      ...(bound ? [`${figure(bound.gives, 1)} % of what area and kerf allow`] : []),
       "",
       "Heights are of the blade above the bed.",
       "Numbers are of boards, in the order they come.",

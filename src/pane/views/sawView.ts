@@ -11,6 +11,7 @@ import { waiting } from "../components/waiting";
 import { figure } from "../figures";
 import type { Job, SavedLog } from "../job/job";
 import type { SawGain, SawingAnswers } from "../job/readSawing";
+import { boundInWords } from "../sawing/boundInWords";
 import type { Pane } from "../pane";
 import { choiceTable } from "../sawing/choiceTable";
 import { sawPaperOf } from "../sawing/sawPaperOf";
@@ -86,12 +87,13 @@ async function pick(pane: Pane, chosen: string): Promise<void> {
 }
 
 function plan(pane: Pane, job: Job, sawing: SawingAnswers) {
-  const { steps, unit, endView, gained, log } = sawing;
+  const { steps, unit, endView, gained, bound, log, priced } = sawing;
   const at = Math.min(pane.state.sawStep, steps.length - 1);
   const step = steps[at];
   if (!step) return nothing;
   return html`
     ${gained ? html`<p class="answer">${inWords(gained)}</p>` : nothing}
+    ${bound ? html`<p class="hint">${boundInWords(bound, priced, unit)}</p>` : nothing}
     ${stepped({
       pane,
       id: "saw-cuts",

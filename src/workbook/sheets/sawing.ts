@@ -1,5 +1,6 @@
 import { splitTaper, tapers } from "../../core/sawing/lyingLog";
 import { sawingPatterns } from "../../core/sawing/patterns";
+import { beside } from "../address";
 import { call, lookedUp } from "../formula";
 import { formats } from "../formats";
 import type { EntryRulePlan, SheetPlan } from "../plan";
@@ -9,13 +10,13 @@ import { boardSizeColumns } from "./boardSizeColumns";
 import { EQUAL_BOARDS_WIDTHS, equalBoardsBlocks, equalBoardsRules, equalBoardsSpill } from "./equalBoards";
 import { logNumbers } from "./logCells";
 import { millList } from "./millTables";
-import { CUTS_AT, sawingSpills } from "./sawingSpills";
+import { BOUND_AT, CUTS_AT, sawingSpills } from "./sawingSpills";
 import { cautionLine, down, heading, onePageWide, sheetPlan, title } from "./sheetParts";
 
 export const SAWING = "Sawing";
 const PICKED = "$B$5";
 /** Rows that are printed: as many as two pages hold, and more cuts than a log takes. */
-const LAST_PRINTED = 82;
+const LAST_PRINTED = 87;
 
 /** What the sheet Logs has of the picked log. */
 const ofLog = (heading: string) => ({ formula: `=${lookedUp(LOGS, heading, log.log, PICKED)}` });
@@ -24,6 +25,12 @@ const ofLog = (heading: string) => ({ formula: `=${lookedUp(LOGS, heading, log.l
 const fitsMill = `=IF(OR(B6="",B8="",B9=""),"",${call("MILLFITS", "B6", 'IF(B7="",B8,MAX(B8,B8*B7/B6))', "B9", millList, named.units)})`;
 /** Of the shorter way of an oval end. */
 const largestBeam = `=IF(B6="","",INDEX(${call("LARGESTCANT", "MIN(B6:B7)")},2,1))`;
+
+/** Of the row that tells how good the plan is. */
+const ofBound = (columns: number) => {
+  const at = beside(BOUND_AT, 1, columns);
+  return `=IF(${at}="","",${at})`;
+};
 
 /** The cut list of one picked log, what it gets out of the log, and what another kerf or product would. */
 export function sawingSheet({ logs, equalBoards }: WorkbookContent): SheetPlan {
@@ -48,6 +55,10 @@ export function sawingSheet({ logs, equalBoards }: WorkbookContent): SheetPlan {
         "Taper",
         "Does it fit the mill?",
         "Largest square beam",
+        "Most by area and kerf",
+        "The plan gives",
+        "Settings tried",
+        "The plan is",
       ]),
       down("B5", "Input", [logs[0]?.[log.log] ?? null]),
       down("B6", "Linked", [log.smallEnd, log.second, log.largeEnd, log.scalingLength].map(ofLog), formats.tenth),
@@ -65,15 +76,23 @@ export function sawingSheet({ logs, equalBoards }: WorkbookContent): SheetPlan {
         "Split: along the pith; Full: along the bark",
         null,
         "in each way, free of wane",
+        "bf: more than any plan of this log could give",
+        "% of it; of dollars where boards are priced",
+        "in between one and the next; or any",
       ]),
       down("B13", "Computed", [{ formula: fitsMill }, { formula: largestBeam }], formats.thickness),
-      heading("A15", "What the plan gets out of it", 6),
+      down("B15", "Linked", [{ formula: ofBound(0) }], formats.whole),
+      down("B16", "Linked", [{ formula: ofBound(2) }], formats.tenth),
+      down("B17", "Linked", [{ formula: ofBound(3) }], formats.thickness),
+      down("B18", "Linked", [{ formula: ofBound(4) }]),
+      heading("A20", "What the plan gets out of it", 6),
       heading(`A${CUTS_AT - 1}`, "Cut list, from the first cut to the board left on the bed", 7),
       ...equalBoardsBlocks(equalBoards),
       heading("N4", "Products to try", 8),
       heading("W4", "What if", 6),
       heading("AD4", "What the plan is worth", 5),
       heading("AJ4", "End view, point by point", 4),
+      heading("AO4", "How good the plan is", 5),
     ],
     names: [
       { name: named.pickedLog, at: "B5" },

@@ -7,7 +7,10 @@ import { boardCells } from "./boardSizeColumns";
 import { boardList, millList } from "./millTables";
 
 /** The row that heads the cut list. */
-export const CUTS_AT = 20;
+export const CUTS_AT = 25;
+
+/** Where it is told how good the plan is. */
+export const BOUND_AT = "AO5";
 
 const theLog = ["B6:B7", "B8", "B9", boardList, named.kerf, named.pattern] as const;
 const lying = [millList, named.sweep, named.taper, named.units] as const;
@@ -21,7 +24,7 @@ const { general, whole, tenth, thickness, cents } = formats;
 export const sawingSpills: readonly SpillPlan[] = [
   {
     name: out.sawYield,
-    at: "A16",
+    at: "A21",
     formula: `=${call("SAWYIELD", ...order)}`,
     rows: 2,
     columns: 6,
@@ -34,6 +37,14 @@ export const sawingSpills: readonly SpillPlan[] = [
     rows: LAST_ROW - CUTS_AT + 1,
     columns: 7,
     formats: [whole, general, thickness, general, tenth, cents, general],
+  },
+  {
+    name: out.sawBound,
+    at: BOUND_AT,
+    formula: `=${call("SAWBOUND", ...order)}`,
+    rows: 2,
+    columns: 5,
+    formats: [whole, cents, tenth, thickness, general],
   },
   {
     name: out.sawLayout,

@@ -42,6 +42,7 @@ export const out = {
   boardOverrun: "Out_Board_Overrun",
   sawPlan: "Out_Saw_Plan",
   sawYield: "Out_Saw_Yield",
+  sawBound: "Out_Saw_Bound",
   sawLayout: "Out_Saw_Layout",
   sawWhatIf: "Out_Saw_What_If",
   sawValue: "Out_Saw_Value",
