@@ -33,7 +33,7 @@ describe("the sheet Mill, on the page", () => {
   const expectPlannedFor = async (thickness: number) => {
     const { page } = opened;
     expect((await read(page, "Mill!C13"))[0]?.[0]).toBeCloseTo(thickness, 10);
-    const [found] = await read(page, "Sawing!A17:F17");
+    const [found] = await read(page, "Sawing!A22:F22");
     plannedFor(thickness)?.forEach((value, i) => expect(found?.[i], `column ${i + 1}`).toBeCloseTo(value as number, 8));
   };
 
@@ -94,6 +94,13 @@ describe("the sheet Mill, on the page", () => {
     await put(page, "Sawing!B5", [[1]]);
     expect((await read(page, "Sawing!B13"))[0]?.[0]).toBe("Fits");
     expect((await read(page, "Sawing!B14"))[0]?.[0]).toBeCloseTo(14 / Math.SQRT2, 6); // the square in a circle
+    const [most, share, settings, bestOf] = (await read(page, "Sawing!B15:B18")).map(([cell]) => cell);
+    const [[, dollars] = []] = await read(page, "Sawing!AO6:AP6");
+    const [[, , value] = []] = await read(page, "Sawing!A22:C22");
+    expect((Number(dollars) * Number(share)) / 100).toBeCloseTo(Number(value), 6);
+    expect([settings, bestOf]).toEqual(["any", expect.stringMatching(/^No other .* gives more value/)]);
+    const [[, tally] = []] = await read(page, "Sawing!A22:B22");
+    expect(Number(most)).toBeGreaterThan(Number(tally));
     await put(page, "Mill!K8", [[15]]);
     expect((await read(page, "Sawing!B13"))[0]?.[0]).toBe("Too thick by 2.14 in"); // 16 x 15 / 14 in across
     await put(page, "Mill!K8", [[26]]);

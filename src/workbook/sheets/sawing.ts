@@ -78,7 +78,7 @@ export function sawingSheet({ logs, equalBoards }: WorkbookContent): SheetPlan {
         "in each way, free of wane",
         "bf: more than any plan of this log could give",
         "% of it; of dollars where boards are priced",
-        "in between one and the next; or any",
+        "in from one to the next",
       ]),
       down("B13", "Computed", [{ formula: fitsMill }, { formula: largestBeam }], formats.thickness),
       down("B15", "Linked", [{ formula: ofBound(0) }], formats.whole),
