@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { splitTaper, fullTaper } from "../../src/core/sawing/lyingLog";
 import { sawingPatterns } from "../../src/core/sawing/patterns";
-import { BoundPattern, BoundTaper, BoundUnits, sawBound } from "../../src/functions/sawBound";
+import { BoundPattern, BoundTaper, sawBound, type BoundUnits } from "../../src/functions/sawBound";
 
 describe("SAWBOUND", () => {
   it("tells how much of what area and kerf allow a plan gives, and that it is the best at any setting (by hand)", () => {
@@ -19,7 +19,7 @@ describe("SAWBOUND", () => {
 
   it("names the step of the scale, and that of quarter sawing, in the unit of the user", () => {
     const settings = (pattern: BoundPattern, mill?: unknown[][], units?: BoundUnits) =>
-      sawBound([[16]], [[16]], [[8]], [[1, 4]], 0.125, pattern, mill, undefined, undefined, units)[1]?.[3];
+      sawBound([[16]], [[16]], [[8]], [[1, 4]], 0.125, pattern, mill, undefined, undefined, units)[1]?.[3] as unknown;
     expect(settings(BoundPattern.live, [["Scale step", 0.0625]])).toBe(0.0625);
     expect(settings(BoundPattern.quarter)).toBe(1 / 32);
     expect(settings(BoundPattern.quarter, [["Scale step", 0.125]])).toBe(0.125);
