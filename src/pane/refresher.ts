@@ -10,6 +10,7 @@ import { readProducts } from "./job/readProducts";
 import { readSawing } from "./job/readSawing";
 import { readStand } from "./job/readStand";
 import type { PaneState } from "./paneState";
+import { fitPrint } from "./sawing/fitPrint";
 import { readOrders } from "./solver/readOrders";
 import { sentence } from "./sentence";
 import type { Store } from "./store";
@@ -38,7 +39,9 @@ export function createRefresher(store: Store<PaneState>, host: WorkbookHost, onR
       store.set({ products: await readProducts(host) });
       store.set({ comparison: await readComparison(host) });
       store.set({ cut: await readCut(host) });
-      store.set({ sawing: await readSawing(host) });
+      const sawing = await readSawing(host);
+      store.set({ sawing });
+      if (sawing !== "none") await fitPrint(host, sawing);
       store.set({ bucking: await readBucking(host) });
       store.set({ localVolume: await readLocalVolume(host) });
       store.set({ orders: await readOrders(host, job) });

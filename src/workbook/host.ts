@@ -64,6 +64,11 @@ export interface WorkbookHost {
   readSpill(name: string): Promise<readonly (readonly CellValue[])[]>;
   /** Calls back, after things settle, when cells were changed by anyone. Resolves to the way to stop. */
   watch(onChange: () => void): Promise<() => void>;
+  /**
+   * Lets a sheet print no more and no fewer rows than an area such as "A1:G38", where what it prints now has the same
+   * corner and columns. Does nothing where there is no such sheet.
+   */
+  printDownTo(sheet: string, area: string): Promise<void>;
   select(place: Place): Promise<void>;
   /** Every used cell of every sheet, for a copy. */
   copy(): Promise<readonly CopiedSheet[]>;

@@ -28,6 +28,8 @@ export interface MemoryHost extends WorkbookHost {
   /** Every verb that changed something, in order. */
   readonly log: string[];
   readonly selected: Place[];
+  /** The area that each sheet prints, where that was changed. */
+  readonly printed: Map<string, string>;
   readonly opened: { readonly base64: string; readonly fileName: string }[];
   /** Makes the next writes fail, until they are let through again. */
   refuse(message: string | undefined): void;
@@ -69,6 +71,7 @@ export function memoryHost(calculation: Calculation): MemoryHost {
     book,
     log: [],
     selected: [],
+    printed: new Map(),
     opened: [],
     wait: 0,
     idle: async () => {
@@ -136,6 +139,11 @@ export function memoryHost(calculation: Calculation): MemoryHost {
     watch: (onChange) => {
       watchers.add(onChange);
       return Promise.resolve(() => void watchers.delete(onChange));
+    },
+
+    printDownTo: async (sheet, area) => {
+      await settle();
+      if (book.sheets.has(sheet)) host.printed.set(sheet, area);
     },
 
     select: async (place) => {

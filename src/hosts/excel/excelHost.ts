@@ -4,6 +4,7 @@ import { excelRun } from "./excelRun";
 import { asHostProblem } from "./hostProblems";
 import { laySheets } from "./laySheets";
 import { nameVerbs } from "./nameVerbs";
+import { printDownTo } from "./printAreaVerb";
 import { selectPlace } from "./selectVerb";
 import { tableVerbs } from "./tableVerbs";
 import { watchWorkbook } from "./watchVerb";
@@ -14,6 +15,7 @@ export const excelHost = (): WorkbookHost => ({
   ...nameVerbs,
   lay: (sheets) => excelRun((context) => laySheets(context, sheets)),
   watch: watchWorkbook,
+  printDownTo,
   select: selectPlace,
   copy: copyWorkbook,
   openCopy: async (base64) => {

@@ -23,6 +23,8 @@ export interface SawingAnswers {
   /** Of diameters, boards and settings: in or cm. */
   readonly unit: string;
   readonly steps: readonly SawStep[];
+  /** Rows of the cut list on the sheet, its heading among them; null where it shows an error or nothing. */
+  readonly cutRows: number | null;
   /** Why there are no steps; "" when there are. */
   readonly lacking: string;
   readonly endView: EndView;
@@ -98,6 +100,7 @@ export async function readSawing(host: WorkbookHost): Promise<SawingAnswers | "n
     sweep: number(settings[named.sweep]),
     unit: text(settings[named.units]).toLowerCase() === "metric" ? "cm" : "in",
     steps,
+    cutRows: plan.kind === "rows" ? plan.rows.length : null,
     lacking: steps.length > 0 ? "" : plan.kind === "none" ? plan.because : text(plan.rows[1]?.[0]),
     endView: endViewOf(rowsOf(layout)),
     gained: gainOf(gain),

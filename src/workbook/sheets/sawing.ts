@@ -15,8 +15,11 @@ import { cautionLine, down, heading, onePageWide, sheetPlan, title } from "./she
 
 export const SAWING = "Sawing";
 const PICKED = "$B$5";
-/** Rows that are printed: as many as two pages hold, and more cuts than a log takes. */
-const LAST_PRINTED = 87;
+/** Rows of the cut list that are printed until its length is known: as many as two pages hold. */
+const CUTS_AT_FIRST = 63;
+
+/** What is printed of the sheet when the cut list has so many rows, its heading among them. */
+export const sawingArea = (cutRows: number): string => `A1:G${CUTS_AT + cutRows - 1}`;
 
 /** What the sheet Logs has of the picked log. */
 const ofLog = (heading: string) => ({ formula: `=${lookedUp(LOGS, heading, log.log, PICKED)}` });
@@ -40,7 +43,7 @@ export function sawingSheet({ logs, equalBoards }: WorkbookContent): SheetPlan {
     landscape: true,
     frozenRows: 3,
     widths: [22, 58, 17, 40, 14, 12, 14, 3, ...EQUAL_BOARDS_WIDTHS, 3],
-    print: onePageWide(`A1:G${LAST_PRINTED}`, CUTS_AT),
+    print: onePageWide(sawingArea(CUTS_AT_FIRST), CUTS_AT),
     blocks: [
       title("Sawing"),
       down("A2", "Note", [cautionLine("Sawing"), cautionLine("Ungraded lumber"), cautionLine("Log weight")]),

@@ -131,6 +131,20 @@ export const contract: readonly Check[] = [
     },
   },
   {
+    name: "prints down to the row it is told, but leaves an area that the user chose",
+    async run(host) {
+      const area = async () => (await host.copy()).find(({ name }) => name === "Contract")?.page?.area;
+      await host.printDownTo("Contract", "A1:G12");
+      same(await area(), "A1:G12");
+      await host.printDownTo("Contract", "A1:F20");
+      await host.printDownTo("Contract", "B1:G20");
+      await host.printDownTo("No such sheet", "A1:G20");
+      same(await area(), "A1:G12");
+      await host.printDownTo("Contract", "A1:G9");
+      same(await area(), "A1:G9");
+    },
+  },
+  {
     name: "lays a sheet anew in the place of the old one",
     async run(host) {
       await host.lay(contractSheets);
