@@ -11,29 +11,46 @@ export interface Quartering {
   /** Bow of the pith half-way up, to the right or upwards. */
   readonly sweepLevel?: number;
   readonly sweepUp?: number;
+  /**
+   * How much thinner the small end of a round log is in radius, where each quarter lies on its own bark and is sawn parallel
+   * to it: there the pith runs outwards by as much.
+   */
+  readonly thinner?: number;
 }
 
 /**
  * Every order of thicknesses and faces in which the quarters of a cylinder can be peeled, as long as the rings stand at
  * 45 degrees half-way up. Its sections are ellipses of two diameters and their rings ellipses of the same shape: at (u, v)
- * from the pith a ring runs square to (u / A^2, v / B^2). Where the pith is bent, some section lies anywhere between the
- * ends' and the middle's, and wood may be sawn away by any number of steps before a board.
+ * from the pith a ring runs square to (u / A^2, v / B^2). Where the pith is bent or runs outwards, some section lies anywhere
+ * between two that tell, and wood may be sawn away by any number of steps before a board.
  */
 export function byEveryPeel(log: Cylinder, quartering: Quartering): number {
-  const { diameterUp = log.diameter, sweepLevel = 0, sweepUp = 0 } = quartering;
+  const { diameterUp = log.diameter, sweepLevel = 0, sweepUp = 0, thinner = 0 } = quartering;
+  const axis = (half: number, bow: number): Axis => ({
+    ends: [
+      { half, middle: 0 },
+      { half: half - thinner, middle: bow + thinner },
+    ],
+    pith: { half: half - thinner / 2, middle: bow + thinner / 2 },
+    from: thinner + log.kerf / 2,
+  });
   const quarter = (right: 1 | -1, up: 1 | -1) =>
-    ofOneQuarter(log, quartering, [
-      { half: log.diameter / 2, bow: right * sweepLevel },
-      { half: diameterUp / 2, bow: up * sweepUp },
-    ]);
+    ofOneQuarter(log, quartering, [axis(log.diameter / 2, right * sweepLevel), axis(diameterUp / 2, up * sweepUp)]);
   if (sweepLevel === 0 && sweepUp === 0) return 4 * quarter(1, 1);
   return quarter(1, 1) + quarter(1, -1) + quarter(-1, 1) + quarter(-1, -1);
 }
 
-/** Half a diameter, and how far the middle of the log is bowed to the bark of this quarter; across and up. */
-interface Axis {
+/** Half a diameter of a section, and how far out its middle lies. */
+interface Across {
   readonly half: number;
-  readonly bow: number;
+  readonly middle: number;
+}
+
+/** Of a quarter, across or up: the two sections that tell, the one where rings are judged, and from where on there is wood. */
+interface Axis {
+  readonly ends: readonly [Across, Across];
+  readonly pith: Across;
+  readonly from: number;
 }
 
 function ofOneQuarter(
@@ -43,7 +60,11 @@ function ofOneQuarter(
 ): number {
   const known = new Map<string, number>();
   const place = (steps: number) => log.kerf / 2 + steps * step;
-  const isSwept = across.bow !== 0 || up.bow !== 0;
+  const mayPay = [across, up].some(({ ends }) => ends[1].middle !== 0);
+  const depths = new Map(
+    [across, up].map((along) => [along, kept((at) => depthAt(at, along, along === across ? up : across))]),
+  );
+  const isInside = (at: number, { ends }: Axis) => ends.some(({ half, middle }) => at < middle + half);
   const peel = (p: number, a: number): number => {
     const key = `${p} ${a}`;
     const before = known.get(key);
@@ -53,7 +74,7 @@ function ofOneQuarter(
       const pitch = Math.ceil((thickness + log.kerf) / step - 1e-9);
       const sawn = isOnScale ? pitch * step - log.kerf : thickness;
       const off = (face: number, other: number, along: Axis, square: Axis) =>
-        face + sawn + log.kerf <= depthAt(other, along, square)
+        face + sawn + log.kerf <= (depths.get(along)?.(other) ?? 0)
           ? flitchOff({ thickness, sawn, face, other }, along, square, log)
           : 0;
       const flat = off(place(a), place(p), across, up);
@@ -61,20 +82,39 @@ function ofOneQuarter(
       if (flat > 0) best = Math.max(best, flat + peel(p, a + pitch));
       if (upright > 0) best = Math.max(best, upright + peel(p + pitch, a));
     }
-    if (isSwept && place(p) < across.half + Math.abs(across.bow)) best = Math.max(best, peel(p + 1, a));
-    if (isSwept && place(a) < up.half + Math.abs(up.bow)) best = Math.max(best, peel(p, a + 1));
+    if (mayPay && isInside(place(p), across)) best = Math.max(best, peel(p + 1, a));
+    if (mayPay && isInside(place(a), up)) best = Math.max(best, peel(p, a + 1));
     known.set(key, best);
     return best;
   };
   return peel(0, 0);
 }
 
+function kept(depth: (other: number) => number): typeof depth {
+  const known = new Map<number, number>();
+  return (other) => {
+    const before = known.get(other) ?? depth(other);
+    known.set(other, before);
+    return before;
+  };
+}
+
 /** How deep the wood under a face reaches beside the other one: to the bark of that section which reaches farthest. */
 function depthAt(other: number, along: Axis, square: Axis): number {
-  const nearest = Math.max(Math.min(0, along.bow), Math.min(Math.max(0, along.bow), other));
-  const inside = 1 - ((other - nearest) / along.half) ** 2;
-  return inside < 0 ? 0 : Math.max(0, square.bow) + square.half * Math.sqrt(inside);
+  const depths = Array.from({ length: DEPTHS + 1 }, (_, i) => {
+    const between = ([one, two]: Axis["ends"]): Across => ({
+      half: one.half + ((two.half - one.half) * i) / DEPTHS,
+      middle: one.middle + ((two.middle - one.middle) * i) / DEPTHS,
+    });
+    const [wide, deep] = [between(along.ends), between(square.ends)];
+    const inside = 1 - ((other - wide.middle) / wide.half) ** 2;
+    return inside < 0 ? 0 : deep.middle + deep.half * Math.sqrt(inside);
+  });
+  return Math.max(...depths);
 }
+
+/** Sections between the two that tell. */
+const DEPTHS = 400;
 
 interface Place {
   /** As listed, and as it is sawn. */
@@ -86,19 +126,21 @@ interface Place {
 
 /** What the best flitch off a face is worth, the other face standing at `other`. */
 function flitchOff({ thickness, sawn, face, other }: Place, along: Axis, square: Axis, log: Cylinder): number {
-  let [left, right] = [other, Infinity];
-  for (const share of [0, 1]) {
-    const outer = Math.max(Math.abs(face - share * square.bow), Math.abs(face + sawn - share * square.bow));
-    if (outer >= square.half) return 0;
-    const chord = along.half * Math.sqrt(1 - (outer / square.half) ** 2);
-    left = Math.max(left, share * along.bow - chord);
-    right = Math.min(right, share * along.bow + chord);
+  if (face < square.from - 1e-9) return 0;
+  let [left, right] = [Math.max(other, along.from), Infinity];
+  for (const end of [0, 1] as const) {
+    const [wide, deep] = [along.ends[end], square.ends[end]];
+    const outer = Math.max(Math.abs(face - deep.middle), Math.abs(face + sawn - deep.middle));
+    if (outer >= deep.half) return 0;
+    const chord = wide.half * Math.sqrt(1 - (outer / deep.half) ** 2);
+    left = Math.max(left, wide.middle - chord);
+    right = Math.min(right, wide.middle + chord);
   }
   const ofThickness = log.sizes.filter((size) => size.thickness === thickness);
   // Of flitches that end where the wood does, those that begin where it begins and whose middle is steep enough.
   const rooms = totalWidths({ ...log, sizes: ofThickness }, right).filter((width) => {
-    const fromPith = right - width / 2 - along.bow;
-    const isSteep = fromPith / along.half ** 2 >= Math.abs(face + sawn / 2 - square.bow) / square.half ** 2;
+    const [fromPith, above] = [right - width / 2 - along.pith.middle, face + sawn / 2 - square.pith.middle];
+    const isSteep = fromPith / along.pith.half ** 2 >= Math.abs(above) / square.pith.half ** 2;
     return left + width <= right && isSteep;
   });
   return worthAcross(ofThickness, Math.max(0, ...rooms), log.kerf, log.length);

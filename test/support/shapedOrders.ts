@@ -46,7 +46,7 @@ export function planOfShaped(pattern: SawingPattern, order: ShapedOrder): BestPl
 }
 
 /** The log as a plan lays it. */
-export function shapeOf({ log, lying: { upright, taper } }: SawPlan): Shape {
+export function shapeOf({ log, lying: { upright, taper, splitKerf } }: SawPlan): Shape {
   const first = [log.largeEnd, log.smallEnd] as const;
   const second = [log.largeEndAcross ?? log.largeEnd, log.smallEndAcross ?? log.smallEnd] as const;
   const sweep = log.sweep ?? 0;
@@ -57,5 +57,6 @@ export function shapeOf({ log, lying: { upright, taper } }: SawPlan): Shape {
     sweepLevel: upright ? 0 : sweep,
     sweepUpright: upright ? sweep : 0,
     full: taper.id === "full",
+    ...(splitKerf !== undefined && { splitKerf }),
   };
 }

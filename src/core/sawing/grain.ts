@@ -1,6 +1,7 @@
 import type { Source } from "../basis/source";
-import { sectionAt, type LyingLog, type Section } from "./lyingLog";
+import type { LyingLog, Section } from "./lyingLog";
 import type { Outline } from "./outline";
+import { cutFrom } from "./quarters/fannedLog";
 import type { SawnBoard } from "./sawnFlitch";
 
 export const sources: readonly Source[] = [
@@ -42,7 +43,7 @@ export function ringAngle(board: Outline, section: Section): number {
 
 /** Of a board at its place in a log, half-way along it. */
 export function grainOf({ piece, outline }: SawnBoard, lying: LyingLog): Grain {
-  const angle = ringAngle(outline, sectionAt(lying, piece.length / 2, "top"));
+  const angle = ringAngle(outline, cutFrom(lying, outline, piece.length / 2).section);
   if (angle >= QUARTER_FROM) return "quarter";
   return angle >= RIFT_FROM ? "rift" : "flat";
 }

@@ -34,6 +34,11 @@ export interface LyingLog {
   readonly upright: boolean;
   /** Round, straight and on split taper: it looks the same from all sides, and all along is told by its small end. */
   readonly isPlain: boolean;
+  /**
+   * Kerf of the cuts that split it along its pith into quarters, each of which is then sawn parallel to its own bark; see
+   * quarters/fannedLog.ts. Left out: it is not. [in]
+   */
+  readonly splitKerf?: number;
 }
 
 export const lying = (log: SawLog, taper: Taper = splitTaper, upright = false): LyingLog => {
@@ -62,18 +67,18 @@ export interface Section {
  *
  *     sweep:       c(x) = 4 S x (L - x) / L^2, upwards where it stands upright, else to the right
  *     full taper:  the middle lies a(x) - a(0) to the right and b(x) - b(0) above, so that the bark on the left and
- *                  below runs along the saw planes
+ *                  below runs along the saw planes; not so where it is split along its pith
  *
  *     S  sweep [in]    L  length [ft]    a(x), b(x)  half the diameters at x [in]
  */
-export function sectionAt({ log, taper, upright }: LyingLog, x: number, face: Face): Section {
+export function sectionAt({ log, taper, upright, splitKerf }: LyingLog, x: number, face: Face): Section {
   const share = x / log.length;
   const first = (log.largeEnd - (log.largeEnd - log.smallEnd) * share) / 2;
   const second = (acrossLargeEnd(log) - (acrossLargeEnd(log) - acrossSmallEnd(log)) * share) / 2;
   const bow = 4 * (log.sweep ?? 0) * share * (1 - share);
   const [a, b] = upright ? [second, first] : [first, second];
   const [a0, b0] = upright ? [acrossLargeEnd(log) / 2, log.largeEnd / 2] : [log.largeEnd / 2, acrossLargeEnd(log) / 2];
-  const isFull = taper.id === "full";
+  const isFull = taper.id === "full" && splitKerf === undefined;
   const right = (isFull ? a - a0 : 0) + (upright ? 0 : bow);
   const up = (isFull ? b - b0 : 0) + (upright ? bow : 0);
   switch (face) {
@@ -90,12 +95,11 @@ export function sectionAt({ log, taper, upright }: LyingLog, x: number, face: Fa
 
 /** Steps along a board at which its wood is looked at; what sweep can do between two of them is under S / 256. */
 const STEPS = 16;
+export const LOOKED_AT: readonly number[] = Array.from({ length: STEPS + 1 }, (_, i) => i / STEPS);
 
 /** Sections all along a board that runs from the large end; of a plain log its far end is enough. */
-export function sectionsTo(log: LyingLog, length: number, face: Face): readonly Section[] {
-  const steps = log.isPlain ? [1] : Array.from({ length: STEPS + 1 }, (_, i) => i / STEPS);
-  return steps.map((share) => sectionAt(log, length * share, face));
-}
+export const sectionsTo = (log: LyingLog, length: number, face: Face): readonly Section[] =>
+  (log.isPlain ? [1] : LOOKED_AT).map((share) => sectionAt(log, length * share, face));
 
 /** Half the face that a plane at a distance above or below the middle of a section opens; undefined where it misses it. */
 export function halfFace({ a, b }: Section, fromMiddle: number): number | undefined {

@@ -1,6 +1,7 @@
 import { cubicFeet, type CubicFeet } from "../basis/units";
 import type { Outline } from "./outline";
-import { sectionAt, type LyingLog } from "./lyingLog";
+import type { LyingLog } from "./lyingLog";
+import { cutFrom } from "./quarters/fannedLog";
 
 /** Slices along the log for Simpson's rule; 64 leave an error under 0.001 % of the log (a choice of ours). */
 const SLICES = 64;
@@ -16,13 +17,11 @@ const SLICES = 64;
  *     Q(u, v)  area of the circle left of u and below v                     [in2]
  *     l        how far it runs from the large end; left out: the whole log  [ft]
  */
-export function woodIn(
-  lying: LyingLog,
-  { left, right, lower, upper }: Outline,
-  length: number = lying.log.length,
-): CubicFeet {
+export function woodIn(lying: LyingLog, piece: Outline, length: number = lying.log.length): CubicFeet {
   const area = (slice: number) => {
-    const { u: middle, v: height, a, b } = sectionAt(lying, (length * slice) / SLICES, "top");
+    const { section, within } = cutFrom(lying, piece, (length * slice) / SLICES);
+    const { u: middle, v: height, a, b } = section;
+    const { left, right, lower, upper } = within;
     // An ellipse is a circle of radius b drawn out by a / b.
     const corner = (u: number, v: number) => (a / b) * cornerArea(b, ((u - middle) * b) / a, v - height);
     return corner(right, upper) - corner(left, upper) - corner(right, lower) + corner(left, lower);

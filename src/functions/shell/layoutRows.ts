@@ -1,6 +1,7 @@
 import { OutOfRange } from "../../core/basis/problem";
 import { grainOf } from "../../core/sawing/grain";
 import { sectionAt, type Section } from "../../core/sawing/lyingLog";
+import { fannedBy } from "../../core/sawing/quarters/fannedLog";
 import type { Outline } from "../../core/sawing/outline";
 import type { SawPlan } from "../../core/sawing/sawingPattern";
 import { asError } from "./answers";
@@ -16,7 +17,10 @@ const CORNERS = 48;
  */
 export function layoutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
   const { lying, log } = plan;
-  const at = (share: number) => ellipse(sectionAt(lying, log.length * share, "top"));
+  const at = (share: number) => {
+    const fromLargeEnd = log.length * share;
+    return ellipse(sectionAt(lying, fromLargeEnd, "top"), fannedBy(lying, fromLargeEnd));
+  };
   const isCylinder = lying.isPlain && log.largeEnd === log.smallEnd;
   const ends = [
     { points: at(1), piece: "Small end", grain: "" },
@@ -39,11 +43,18 @@ export function layoutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
 
 type Point = readonly [x: number, y: number];
 
-function ellipse({ u, v, a, b }: Section): readonly Point[] {
-  return Array.from({ length: CORNERS + 1 }, (_, i): Point => {
-    const angle = (2 * Math.PI * (i % CORNERS)) / CORNERS;
-    return [u + a * Math.cos(angle), v + b * Math.sin(angle)];
+/** An ellipse, or its four quarters moved outwards, with straight lines between them. */
+function ellipse({ u, v, a, b }: Section, { across, up }: ReturnType<typeof fannedBy>): readonly Point[] {
+  const inQuarter = CORNERS / 4;
+  const quarters = [0, 1, 2, 3].flatMap((quarter) => {
+    const [right, high] = [quarter === 0 || quarter === 3 ? across : 0 - across, quarter < 2 ? up : 0 - up];
+    // Where the quarters meet, the next one begins.
+    return Array.from({ length: across > 0 || up > 0 ? inQuarter + 1 : inQuarter }, (_, i): Point => {
+      const angle = (2 * Math.PI * (quarter * inQuarter + i)) / CORNERS;
+      return [u + right + a * Math.cos(angle), v + high + b * Math.sin(angle)];
+    });
   });
+  return [...quarters, quarters[0] as Point];
 }
 
 const corners = ({ left, right, lower, upper }: Outline): readonly Point[] => [

@@ -6,6 +6,7 @@ import type { BoardSize } from "../../../src/core/sawing/boardSize";
 import { around } from "../../../src/core/sawing/patterns/around";
 import { cant } from "../../../src/core/sawing/patterns/cant";
 import { quarter } from "../../../src/core/sawing/patterns/quarter";
+import { fullTaper, splitTaper, type Taper } from "../../../src/core/sawing/lyingLog";
 import type { Mill } from "../../../src/core/sawing/millLimits";
 import type { SawLog } from "../../../src/core/sawing/sawLog";
 import type { SawingPattern } from "../../../src/core/sawing/sawingPattern";
@@ -40,12 +41,13 @@ const aCylinder = (smallest: number, thickest: number) =>
 function worthBy(
   pattern: SawingPattern,
   { diameter, length, sizes, kerf }: Cylinder,
-  shape: Pick<SawLog, "smallEndAcross" | "largeEndAcross" | "sweep"> = {},
+  shape: Partial<SawLog> = {},
   mill: Mill = {},
+  taper: Taper = splitTaper,
 ): number {
   const log = { ...sawLog(diameter, diameter, length), ...shape };
   try {
-    return planned(log, sizes, kerf, { pattern, shortBoards: false, mill }).worth;
+    return planned(log, sizes, kerf, { pattern, shortBoards: false, mill, taper }).worth;
   } catch (problem) {
     if (problem instanceof OutOfRange) return 0;
     throw problem;
@@ -128,6 +130,19 @@ describe("a plan is worth as much as the best of an independent enumeration", ()
           expect(worth).toBeCloseTo(Math.max(level, upright), 5);
         },
       ),
+      { numRuns: 300 },
+    );
+  }, 120_000);
+
+  it("of every order in which the quarters of a tapered log can be peeled along their bark", () => {
+    const steps = fc.constantFrom(1 / 8, 1 / 4, 1 / 2);
+    const thinner = fc.double({ min: 0.1, max: 1.5, noNaN: true });
+    fc.assert(
+      fc.property(aCylinder(6, 14), thinner, steps, (log, less, step) => {
+        const smallEnd = inches(log.diameter - 2 * less);
+        const worth = worthBy(quarter, log, { smallEnd, smallEndAcross: smallEnd }, { scaleStep: step }, fullTaper);
+        expect(worth).toBeCloseTo(byEveryPeel(log, { step, isOnScale: true, thinner: less }), 5);
+      }),
       { numRuns: 300 },
     );
   }, 120_000);

@@ -2,9 +2,11 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sawingPatterns } from "../../../src/core/sawing/patterns";
 import { live } from "../../../src/core/sawing/patterns/live";
+import { quarter } from "../../../src/core/sawing/patterns/quarter";
 import { sawYield } from "../../../src/core/sawing/sawYield";
 import { board, boardsOf, planned, sawLog } from "../../support/sawing";
 import { anOrder, planBy } from "../../support/sawOrders";
+import { aShapedOrder, planOfShaped } from "../../support/shapedOrders";
 import { woodByPoints } from "../../support/woodByPoints";
 
 const anyWane = fc.constantFrom<number>(0, 10, 30, 60, 100);
@@ -37,6 +39,31 @@ describe("the shares of a log", () => {
       }),
       { numRuns: 60 },
     );
+  }, 60_000);
+
+  it("are those that points tell of quarters that lie on their own bark", () => {
+    let plans = 0;
+    fc.assert(
+      fc.property(aShapedOrder, (order) => {
+        const plan = planOfShaped(quarter, {
+          ...order,
+          full: true,
+          sweep: 0,
+          scaleStep: undefined,
+          taper: order.taper + 0.5,
+        });
+        if (!plan) return;
+        plans += 1;
+        const { lumber, sawdust, slab } = sawYield(plan);
+        const byPoints = woodByPoints(plan, 160_000);
+        expect(byPoints.twice).toBe(0);
+        expect(Math.abs(byPoints.lumber - lumber)).toBeLessThan(0.5);
+        expect(Math.abs(byPoints.sawdust - sawdust)).toBeLessThan(0.5);
+        expect(Math.abs(byPoints.rest - slab)).toBeLessThan(0.5);
+      }),
+      { numRuns: 20 },
+    );
+    expect(plans).toBeGreaterThan(10);
   }, 60_000);
 
   it("tally a board with wane whole, and count only its wood as lumber", () => {

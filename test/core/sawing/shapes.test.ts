@@ -5,7 +5,6 @@ import { fullTaper, splitTaper } from "../../../src/core/sawing/lyingLog";
 import { sawingPatterns } from "../../../src/core/sawing/patterns";
 import { best } from "../../../src/core/sawing/patterns/best";
 import { live } from "../../../src/core/sawing/patterns/live";
-import type { SawingPattern } from "../../../src/core/sawing/sawingPattern";
 import { sawYield } from "../../../src/core/sawing/sawYield";
 import { sticksOut, widestBoard } from "../../support/logWood";
 import { board, boardsOf, planned, sawLog } from "../../support/sawing";
@@ -64,13 +63,6 @@ describe.each(sawingPatterns)(
     }, 60_000);
   },
 );
-
-it("quarter sawing says why it cannot follow the bark", () => {
-  const [quarter] = sawingPatterns.filter(({ id }) => id === "quarter");
-  const plan = () =>
-    planned(sawLog(16, 18, 12), [board(1, 4)], 0.125, { pattern: quarter as SawingPattern, taper: fullTaper });
-  expect(plan).toThrow("Quarter sawing splits the log along its pith, so it is planned on split taper only.");
-});
 
 describe("live sawing of a log that is oval, swept or sawn parallel to the bark", () => {
   it("is never poorer than an enumeration of openings every 1/8 in, and richer only between them", () => {

@@ -5,18 +5,21 @@ import { widestFace } from "../widestCut";
 import { fitThroat } from "../bestStack";
 import { bestQuarter, type Peel } from "../quarters/bestQuarter";
 import { quarterCuts, splits } from "../quarters/quarterCuts";
-import { fourQuarters, type Quarter } from "../quarters/quarterShape";
+import { fanned } from "../quarters/fannedLog";
+import { fourQuarters, type Quarter } from "../quarters/fourQuarters";
+import { mayPayToSkip } from "../quarters/peelChoices";
 import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
 
 /** Finest step of the settings where there is no scale, and how many steps may lie between pith and bark (choices of ours). [in] */
 const FINEST_STEP = 1 / 32;
 const MOST_STEPS = 512;
-/** Of a swept log, where every one of them is tried. */
-const MOST_STEPS_OF_SWEPT = 192;
+/** Where every one of them is tried: of a log that is swept or sawn along its bark. */
+const MOST_STEPS_WITH_SKIPS = 192;
 
 /**
  * Quarter sawing: the log is split through the pith into halves and quarters, and each quarter is sawn from its two
- * sawn faces in turn, so that the rings meet the faces of the boards at a wide angle.
+ * sawn faces in turn, so that the rings meet the faces of the boards at a wide angle. On full taper each quarter lies on
+ * its own bark and is sawn parallel to it; the taper goes into a wedge next to the pith.
  *
  * @throws OutOfRange when no listed board fits a quarter of the log, or the mill cannot split it
  */
@@ -41,11 +44,11 @@ export const quarter: SawingPattern = {
     },
   ],
 
-  plan(job) {
-    const { log, lying, widestCut, scaleStep } = job;
-    if (lying.taper.id === "full" && log.largeEnd > log.smallEnd) {
-      throw new OutOfRange("Quarter sawing splits the log along its pith, so it is planned on split taper only.");
-    }
+  plan(order) {
+    const { log, widestCut, scaleStep } = order;
+    const alongBark = order.lying.taper.id === "full" && log.largeEnd > log.smallEnd;
+    const lying = alongBark ? fanned(order.lying, order.kerf) : order.lying;
+    const job = { ...order, lying };
     const widest = widestFace(lying, "top");
     if (widest > widestCut) {
       throw new OutOfRange(
@@ -54,8 +57,7 @@ export const quarter: SawingPattern = {
           `cut is ${told(telling, widestCut, "in")}.`,
       );
     }
-    const isSwept = (log.sweep ?? 0) > 0;
-    const step = stepFor(thickestOf(log) / 2, isSwept ? MOST_STEPS_OF_SWEPT : MOST_STEPS, scaleStep);
+    const step = stepFor(thickestOf(log) / 2, mayPayToSkip(lying) ? MOST_STEPS_WITH_SKIPS : MOST_STEPS, scaleStep);
     const groups = fitThroat(job.groups, job.throat);
     const peelsOf = alike(job, (one) => bestQuarter(one, { groups, bladeAboveBed: job.bladeAboveBed, step }, job));
     const cuts = fourQuarters.flatMap((one) => quarterCuts(one, peelsOf(one), job));

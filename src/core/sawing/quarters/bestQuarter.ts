@@ -1,8 +1,9 @@
 import type { Flitch } from "../flitches";
 import type { Sawing } from "../sawnFlitch";
-import { peelChoices, type PeelChoices, type QuarterOrder } from "./peelChoices";
+import type { Quarter } from "./fourQuarters";
+import { facesAlike, mayPayToSkip, peelChoices, type PeelChoices, type QuarterOrder } from "./peelChoices";
 import { peelTable, SKIPS, type PeelTable } from "./peelTable";
-import type { Quarter, SawnFace } from "./quarterShape";
+import type { SawnFace } from "./quarterShape";
 
 /** A flitch sawn off one of the two sawn faces of a quarter. */
 export interface Peel {
@@ -23,14 +24,14 @@ export interface Peel {
  *
  *     V(p, a) = max over flitches of thickness t:  w(t; p, a) + V(p, a + t + k),  w'(t; a, p) + V(p + t + k, a)
  *
- *     w, w'  worth of the best flitch off the flat face, and off the upright one; of a plain log they are the same
+ *     w, w'  worth of the best flitch off the flat face, and off the upright one; of a round and straight log they are the same
  *
- * Of a straight log V does not grow with p or a, so nothing is gained by sawing wood away between flitches. Of a swept
- * one it can: there V(p + s, a) and V(p, a + s) are tried as well, s the step.
+ * Of a straight log that is sawn along its pith V does not grow with p or a, so nothing is gained by sawing wood away
+ * between flitches. Of any other it can: there V(p + s, a) and V(p, a + s) are tried as well, s the step.
  */
 export function bestQuarter(quarter: Quarter, order: QuarterOrder, sawing: Sawing): readonly Peel[] {
   const choices = peelChoices(quarter, order, sawing);
-  const table = peelTable(choices, sawing.lying.isPlain, (sawing.log.sweep ?? 0) > 0);
+  const table = peelTable(choices, facesAlike(sawing.lying), mayPayToSkip(sawing.lying));
   return peelsOf(choices, table, order, sawing);
 }
 
@@ -48,17 +49,19 @@ function peelsOf(
   while (p < places.length && a < places.length) {
     const choice = chosen[at(p, a)] as number;
     if (choice === 0) break;
-    if (choice === SKIPS.upright) p += 1;
-    else if (choice === SKIPS.flat) a += 1;
-    else {
-      const { flitch, next } = all[(choice - 1) >> 1] as (typeof all)[number];
-      const isFlat = (choice % 2 === 0) !== (isMirrored && p > a);
-      const from = isFlat ? a : p;
-      const then = next[from] as number;
-      peels.push({ flitch, off: isFlat ? "flat" : "upright", from: inches(from), then: inches(then) });
-      if (isFlat) a = then;
-      else p = then;
+    const isTurned = isMirrored && p > a;
+    if (choice < 0) {
+      if ((choice === SKIPS.flat) !== isTurned) a += 1;
+      else p += 1;
+      continue;
     }
+    const { flitch, next } = all[(choice - 1) >> 1] as (typeof all)[number];
+    const isFlat = (choice % 2 === 0) !== isTurned;
+    const from = isFlat ? a : p;
+    const then = next[from] as number;
+    peels.push({ flitch, off: isFlat ? "flat" : "upright", from: inches(from), then: inches(then) });
+    if (isFlat) a = then;
+    else p = then;
   }
   return peels;
 }

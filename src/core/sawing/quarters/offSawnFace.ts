@@ -2,7 +2,7 @@ import { HAIR } from "../filling/hair";
 import type { Flitch } from "../flitches";
 import { commonFace } from "../room";
 import type { Sawing } from "../sawnFlitch";
-import { barkAlong, ringsSlantAt, type QuarterSeen } from "./quarterShape";
+import { barkAlong, ringsSlantAt, type QuarterSeen, type SeenSection } from "./quarterShape";
 
 /** From which place on towards the pith a flitch is the best there is. */
 export interface Stair {
@@ -27,22 +27,21 @@ export interface PlacesOfFaces {
 }
 
 /**
- * Where a flitch off a sawn face begins at the least, and how far it may reach, along that face.
- *
- *     left = max(p', v A^2 / B^2 - w / 2),   v = a + t / 2
- *
- * with p' where wood begins on both faces all along the flitch. Undefined where a face of it has no wood somewhere.
+ * Where wood lies on both faces of a slice all along a length, beyond the cuts that split the log. Undefined where there
+ * is none somewhere.
  */
-export function spanOff(seen: QuarterSeen, { thickness, length, width }: Flitch, from: number, wane: number) {
-  const wood = commonFace(seen.to(length), from, thickness, wane);
-  return wood && { left: Math.max(wood.left, ringsSlantAt(seen, from + thickness / 2) - width / 2), right: wood.right };
+export function woodOff(sections: readonly SeenSection[], from: number, thickness: number, wane: number) {
+  const { fromU, fromV } = sections.at(-1) as SeenSection; // the pith runs outwards, if it does
+  if (from < fromV - HAIR) return undefined;
+  const wood = commonFace(sections, from, thickness, wane);
+  return wood && { left: Math.max(wood.left, fromU), right: wood.right };
 }
 
 /**
  * The best flitches of one thickness off a sawn face, for every place a of that face, by the place p of the other one.
- * Each begins at p or farther out, where wood is and the rings meet its middle at 45 degrees, and must end at the bark:
+ * Each begins at p or farther out, where wood does and the rings meet its middle at 45 degrees, and must end at the bark:
  *
- *     max(p, left) + w <= right,   see spanOff
+ *     max(p, left, r - w / 2) + w <= right,   r  see ringsSlantAt
  *
  * Sorted by where the other face may stand, so the best ones come first and the farthest last.
  */
@@ -68,7 +67,7 @@ export function stairsOff(
     // What is left below the blade must still reach above the lowest place of the blade.
     const farthest = placeOf(barkAlong(seen.all, place + thickness + kerf + bladeAboveBed));
     if (farthest < 0) return NONE;
-    const wood = ends.map((sections) => commonFace(sections, place, thickness, wane));
+    const wood = ends.map((sections) => woodOff(sections, place, thickness, wane));
     const slant = ringsSlantAt(seen, place + thickness / 2);
     const stairs: Stair[] = [];
     let filled = -1;

@@ -1,9 +1,11 @@
 import { HAIR } from "../filling/hair";
 import type { Flitch } from "../flitches";
-import { thickestOf } from "../sawLog";
+import type { LyingLog } from "../lyingLog";
+import { isRound, thickestOf } from "../sawLog";
 import type { Sawing } from "../sawnFlitch";
 import { stairsOff, type Stairs } from "./offSawnFace";
-import { seenFrom, type Quarter, type SawnFace } from "./quarterShape";
+import type { Quarter } from "./fourQuarters";
+import { seenFrom, type SawnFace } from "./quarterShape";
 
 export interface QuarterOrder {
   readonly groups: readonly (readonly Flitch[])[];
@@ -15,8 +17,8 @@ export interface QuarterOrder {
 /** What can be sawn off a quarter's two faces, wherever they stand. */
 export interface PeelChoices {
   /**
-   * Where a face can come to lie, in steps from its first place next to the pith: every sum of pitches; of a swept log
-   * every step, since there it can pay to saw wood away.
+   * Where a face can come to lie, in steps from its first place next to the pith: every sum of pitches; every step where
+   * it can pay to saw wood away.
    */
   readonly places: readonly number[];
   /** For each thickness. */
@@ -28,7 +30,7 @@ export interface PeelChoices {
 export interface PeelThickness {
   /** By the place of the face that is sawn. */
   readonly flat: readonly Stairs[];
-  /** The very same where the log looks the same from all sides. */
+  /** The very same where both faces look alike. */
   readonly upright: readonly Stairs[];
   /** For each place the number of the one a board and its kerf farther out; the count of places where there is none. */
   readonly next: readonly number[];
@@ -41,18 +43,19 @@ export function peelChoices(
 ): PeelChoices {
   const { log, lying, kerf } = sawing;
   const sweep = log.sweep ?? 0;
+  const maySkip = mayPayToSkip(lying);
   const steps = Math.ceil((thickestOf(log) / 2 + sweep) / step) + 1;
   const pitches = groups.map(([one]) => pitchOf(one as Flitch, kerf, step));
-  const places = placesOf(sweep > 0 ? [1] : pitches, steps);
+  const places = placesOf(maySkip ? [1] : pitches, steps);
   const numberOf = new Map(places.map((place, i) => [place, i]));
   let numberOfFirst = 0;
   const thicknesses = groups.map((group, g): PeelThickness => {
     const off = (face: SawnFace) => {
-      const seen = seenFrom(face, quarter, lying);
+      const seen = seenFrom(face, quarter, lying, kerf);
       return stairsOff(seen, group, numberOfFirst, { first: kerf / 2, places, step }, bladeAboveBed, sawing);
     };
     const flat = off("flat");
-    const upright = lying.isPlain ? flat : off("upright");
+    const upright = facesAlike(lying) ? flat : off("upright");
     numberOfFirst += group.length;
     const pitch = pitches[g] as number;
     return { flat, upright, next: places.map((place) => numberOf.get(place + pitch) ?? places.length) };
@@ -60,8 +63,14 @@ export function peelChoices(
   const reachOff = (face: SawnFace) =>
     places.map((_, i) => Math.max(...thicknesses.map((one) => one[face][i]?.at(-1)?.last ?? -1)));
   const flat = reachOff("flat");
-  return { places, thicknesses, reach: { flat, upright: lying.isPlain ? flat : reachOff("upright") } };
+  return { places, thicknesses, reach: { flat, upright: facesAlike(lying) ? flat : reachOff("upright") } };
 }
+
+/** Whether both sawn faces of a quarter look alike. */
+export const facesAlike = ({ log }: LyingLog): boolean => isRound(log) && (log.sweep ?? 0) === 0;
+
+/** Whether wood may have to be sawn away next to the pith, where the pith is bent or runs outwards. */
+export const mayPayToSkip = ({ log, splitKerf }: LyingLog): boolean => (log.sweep ?? 0) > 0 || splitKerf !== undefined;
 
 /** A board and its kerf, in whole steps. */
 const pitchOf = ({ thickness }: Flitch, kerf: number, step: number): number =>

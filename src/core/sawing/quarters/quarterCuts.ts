@@ -7,8 +7,9 @@ import type { SawJob } from "../sawingPattern";
 import { onBark } from "../setting";
 import type { Turn } from "../setting";
 import type { Peel } from "./bestQuarter";
-import { spanOff } from "./offSawnFace";
-import { barkAlong, otherFace, seenFrom, type Quarter, type SawnFace } from "./quarterShape";
+import type { Quarter } from "./fourQuarters";
+import { woodOff } from "./offSawnFace";
+import { barkAlong, otherFace, ringsSlantAt, seenFrom, type SawnFace } from "./quarterShape";
 
 /**
  * Through the pith, level; then through each half, stood on its edge. On a mill with a scale both ends are raised by as
@@ -70,8 +71,11 @@ export function quarterCuts(quarter: Quarter, peels: readonly Peel[], job: SawJo
 /** One cut that frees a flitch. */
 function peeled(quarter: Quarter, { flitch, off, from }: Peel, other: number, job: SawJob): Omit<Cut, "turn"> {
   const { lying, kerf, wane } = job;
-  const upper = from + flitch.thickness;
-  const start = Math.max(other, spanOff(seenFrom(off, quarter, lying), flitch, from, wane)?.left ?? other);
+  const { thickness, width, length } = flitch;
+  const upper = from + thickness;
+  const seen = seenFrom(off, quarter, lying, kerf);
+  const wood = woodOff(seen.to(length), from, thickness, wane)?.left ?? other;
+  const start = Math.max(other, wood, ringsSlantAt(seen, from + thickness / 2) - width / 2);
   const place = inEndView(quarter, off);
   const freed = laid(flitch, "top", start, from, { left: other, right: Infinity }, job);
   return {
@@ -110,10 +114,10 @@ function sawnAway(
  *
  *     c, p    distance of the cut and of the other face from the pith                        [in]
  *     A, B    half the diameters of a section, along this face and square to it; of a straight log at its large end [in]
- *     u0, v0  its middle, where the log is bent                                              [in]
+ *     u0, v0  its middle, where the log is bent or the pith runs outwards                    [in]
  */
-function onItsBark(quarter: Quarter, off: SawnFace, cut: number, other: number, { lying, scaleStep }: SawJob) {
-  const { all, largeEnd, smallEnd } = seenFrom(otherFace(off), quarter, lying);
+function onItsBark(quarter: Quarter, off: SawnFace, cut: number, other: number, { lying, kerf, scaleStep }: SawJob) {
+  const { all, largeEnd, smallEnd } = seenFrom(otherFace(off), quarter, lying, kerf);
   const bed = barkAlong(all, other);
   const raised = {
     smallEndRaised: bed - barkAlong([smallEnd], other),

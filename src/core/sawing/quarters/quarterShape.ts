@@ -1,46 +1,48 @@
-import { halfFace, sectionAt, sectionsTo, type LyingLog, type Section } from "../lyingLog";
-
-/** One of the four quarters: to which side of the planes that the log is split along it lies in the end view. */
-export interface Quarter {
-  readonly isRight: boolean;
-  readonly isUpper: boolean;
-}
-
-export const fourQuarters: readonly Quarter[] = [
-  { isRight: true, isUpper: true },
-  { isRight: true, isUpper: false },
-  { isRight: false, isUpper: false },
-  { isRight: false, isUpper: true },
-];
+import { halfFace, LOOKED_AT, sectionAt, type LyingLog, type Section } from "../lyingLog";
+import { fannedBy } from "./fannedLog";
+import type { Quarter } from "./fourQuarters";
 
 /** Which of the two sawn faces of a quarter a flitch comes off: the one that runs across the end view, or the upright one. */
 export type SawnFace = "flat" | "upright";
 
 export const otherFace = (face: SawnFace): SawnFace => (face === "flat" ? "upright" : "flat");
 
-/** A quarter as one of its sawn faces sees it: u runs along the face and v square to it, both from the pith to the bark. */
-export interface QuarterSeen {
-  /** Sections all along a flitch that runs from the large end; of a straight log its far end is enough. */
-  readonly to: (length: number) => readonly Section[];
-  /** Sections all along the log; of a straight one its large end reaches as far as any. */
-  readonly all: readonly Section[];
-  readonly largeEnd: Section;
-  readonly smallEnd: Section;
-  /** Half-way up the log, where the rings are judged. */
-  readonly middle: Section;
+/** A section as a face sees it: u runs along the face and v square to it, both from the pith to the bark. */
+export interface SeenSection extends Section {
+  /** Where wood begins along the face and square to it, beyond the cuts that split the log. [in] */
+  readonly fromU: number;
+  readonly fromV: number;
 }
 
-export function seenFrom(face: SawnFace, { isRight, isUpper }: Quarter, lying: LyingLog): QuarterSeen {
+/** A quarter as one of its sawn faces sees it. */
+export interface QuarterSeen {
+  /** Sections all along a flitch that runs from the large end; of a straight log its far end is enough. */
+  readonly to: (length: number) => readonly SeenSection[];
+  /** Sections all along the log; of a straight one its large end reaches as far as any. */
+  readonly all: readonly SeenSection[];
+  readonly largeEnd: SeenSection;
+  readonly smallEnd: SeenSection;
+  /** Half-way up the log, where the rings are judged. */
+  readonly middle: SeenSection;
+}
+
+/** @param kerf of the cuts that split the log [in] */
+export function seenFrom(face: SawnFace, { isRight, isUpper }: Quarter, lying: LyingLog, kerf: number): QuarterSeen {
   const { length: whole, sweep = 0 } = lying.log;
-  const seen = ({ u, v, a, b }: Section): Section => {
-    const [across, up] = [isRight ? u : 0 - u, isUpper ? v : 0 - v];
-    return face === "flat" ? { u: across, v: up, a, b } : { u: up, v: across, a: b, b: a };
+  const at = (fromLargeEnd: number): SeenSection => {
+    const { u, v, a, b } = sectionAt(lying, fromLargeEnd, "top");
+    const { across, up } = fannedBy(lying, fromLargeEnd);
+    const [right, high] = [(isRight ? u : 0 - u) + across, (isUpper ? v : 0 - v) + up];
+    const [beside, above] = [across + kerf / 2, up + kerf / 2];
+    return face === "flat"
+      ? { u: right, v: high, a, b, fromU: beside, fromV: above }
+      : { u: high, v: right, a: b, b: a, fromU: above, fromV: beside };
   };
-  const at = (fromLargeEnd: number) => seen(sectionAt(lying, fromLargeEnd, "top"));
-  const to = (length: number) => (sweep > 0 ? sectionsTo(lying, length, "top").map(seen) : [at(length)]);
+  const isStraight = sweep === 0 && lying.splitKerf === undefined;
+  const to = (length: number) => (isStraight ? [at(length)] : LOOKED_AT.map((share) => at(length * share)));
   return {
     to,
-    all: sweep > 0 ? to(whole) : [at(0)],
+    all: isStraight ? [at(0)] : to(whole),
     largeEnd: at(0),
     smallEnd: at(whole),
     middle: at(whole / 2),
@@ -61,9 +63,9 @@ export function seenFrom(face: SawnFace, { isRight, isUpper }: Quarter, lying: L
 export const ringsSlantAt = ({ middle: { u, v, a, b } }: QuarterSeen, at: number): number =>
   u + Math.abs(at - v) * (a / b) ** 2;
 
-/** How far along a face the bark reaches on a plane square to it; 0 where the plane misses the log. [in] */
-export const barkAlong = (sections: readonly Section[], plane: number): number =>
-  sections.reduce(
-    (most, section) => Math.max(most, section.u + (halfFace(section, plane - section.v) ?? -Infinity)),
-    0,
-  );
+/** How far along a face the bark reaches on a plane square to it, or where wood begins; 0 where the plane misses the log. [in] */
+export const barkAlong = (sections: readonly SeenSection[], plane: number): number =>
+  sections.reduce((most, one) => {
+    const half = halfFace(one, Math.max(plane, one.fromV) - one.v);
+    return half === undefined ? most : Math.max(most, one.u + half);
+  }, 0);
