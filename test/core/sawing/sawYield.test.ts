@@ -55,15 +55,15 @@ describe("the shares of a log", () => {
         if (!plan) return;
         plans += 1;
         const { lumber, sawdust, slab } = sawYield(plan);
-        const byPoints = woodByPoints(plan, 160_000);
+        const byPoints = woodByPoints(plan, 640_000);
         expect(byPoints.twice).toBe(0);
         expect(Math.abs(byPoints.lumber - lumber)).toBeLessThan(0.5);
         expect(Math.abs(byPoints.sawdust - sawdust)).toBeLessThan(0.5);
         expect(Math.abs(byPoints.rest - slab)).toBeLessThan(0.5);
       }),
-      { numRuns: 20 },
+      { numRuns: 8 },
     );
-    expect(plans).toBeGreaterThan(10);
+    expect(plans).toBeGreaterThan(4);
   }, 60_000);
 
   it("tally a board with wane whole, and count only its wood as lumber", () => {
