@@ -6,6 +6,8 @@ import type { BlockPlan, SheetPlan, SpillPlan } from "./plan";
 export interface Alignment {
   /** Headings right under which numbers stand, which end where their numbers end. */
   readonly right: readonly string[];
+  /** Numbers that are names, which begin where their heading begins. */
+  readonly left: readonly string[];
   /** Texts that follow right upon numbers, which begin a little further in. */
   readonly indented: readonly string[];
 }
@@ -16,6 +18,11 @@ export function alignmentOf(plan: SheetPlan): Alignment {
   const answers = plan.spills.map(columnsOfAnswer);
   return {
     right: [...headings, ...answers].flatMap(({ right }) => right).map(addressOf),
+    left: plan.blocks.flatMap(({ at, cells, names = false }) =>
+      names && cells.length > 0
+        ? [addressOf({ ...zoneAt(at), rows: cells.length, columns: cells[0]?.length ?? 1 })]
+        : [],
+    ),
     indented: [...headings, ...answers].flatMap(({ indented }) => indented).map(addressOf),
   };
 }

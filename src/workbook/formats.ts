@@ -8,6 +8,8 @@ export const formats = {
   /** Coefficients of a fit, which may be small. */
   fitted: "0.0000######",
   thickness: "0.000",
+  /** Limits of a mill, whose scale may step by sixteenths or by less. */
+  limit: "0.0####",
   volume: "#,##0",
   mbf: "#,##0.0",
   dollars: "$#,##0",

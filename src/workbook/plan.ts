@@ -21,6 +21,8 @@ export interface BlockPlan {
   readonly style?: StyleName;
   /** Number format of every cell of the block. */
   readonly format?: string;
+  /** True where numbers are names, such as those of logs: they begin at the edge of their column, as texts do. */
+  readonly names?: boolean;
   /** Lines that each row has room for; long texts are then broken at the width of their column. */
   readonly lines?: readonly number[];
 }

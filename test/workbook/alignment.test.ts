@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { alignmentOf } from "../../src/workbook/alignment";
 import { formats } from "../../src/workbook/formats";
+import { valueBlocks } from "../../src/workbook/sheets/valueBlocks";
 import { across, down, heading, sheetPlan } from "../../src/workbook/sheets/sheetParts";
 
 const sheet = (parts: Partial<Parameters<typeof sheetPlan>[0]>) =>
@@ -14,7 +15,7 @@ describe("how a sheet's cells stand", () => {
       down("B2", "Linked", [{ formula: "=X" }], formats.dollars),
       down("C2", "Unit", ["$ per MBF"]),
     ];
-    expect(sheet({ blocks })).toEqual({ right: ["B1"], indented: ["C1"] });
+    expect(sheet({ blocks })).toEqual({ right: ["B1"], left: [], indented: ["C1"] });
   });
 
   it("leaves a heading that runs over other columns, and one above plain texts", () => {
@@ -24,17 +25,35 @@ describe("how a sheet's cells stand", () => {
     expect(sheet({ blocks: [across("A1", "Heading", ["A", "B"]), down("A2", "Note", ["x"])] }).right).toEqual([]);
   });
 
+  it("begins the numbers of logs where their heading begins, however wide their column is", () => {
+    const columns = [
+      { heading: "Log", format: formats.general, names: true },
+      { heading: "Board feet", format: formats.tenth },
+    ];
+    const list = (rows: readonly (readonly number[])[]) => valueBlocks("A3", "Log by log", columns, rows);
+    expect(
+      sheet({
+        blocks: list([
+          [1, 64.5],
+          [2, 38],
+        ]),
+      }),
+    ).toEqual({ right: ["B4"], left: ["A5:A6"], indented: [] });
+    expect(sheet({ blocks: list([]) }).left).toEqual([]);
+  });
+
   it("does the same for the columns of an answer, headings and all", () => {
     const spill = { name: "Answer", at: "A4", formula: "=F()", rows: 9, columns: 4 };
     const formatted = [formats.whole, formats.text, formats.general, formats.tenth];
     expect(sheet({ spills: [{ ...spill, formats: formatted }] })).toEqual({
       right: ["A4", "D4"],
+      left: [],
       indented: ["B4:B12"],
     });
     const below = {
       blocks: [across("A3", "Heading", ["Step", "Turn"])],
       spills: [{ ...spill, headings: 0, formats: formatted }],
     };
-    expect(sheet(below)).toEqual({ right: ["A3"], indented: ["B3", "B4:B12"] });
+    expect(sheet(below)).toEqual({ right: ["A3"], left: [], indented: ["B3", "B4:B12"] });
   });
 });

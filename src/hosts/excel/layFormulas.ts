@@ -28,8 +28,9 @@ export function layFormulas(sheet: Excel.Worksheet, plan: SheetPlan): void {
   }
   for (const table of plan.tables) layComputedColumns(sheet, table);
   for (const spill of plan.spills) laySpill(sheet, spill);
-  const { right, indented } = alignmentOf(plan);
+  const { right, left, indented } = alignmentOf(plan);
   for (const at of right) sheet.getRange(at).format.horizontalAlignment = "Right";
+  for (const at of left) sheet.getRange(at).format.horizontalAlignment = "Left";
   for (const at of indented) sheet.getRange(at).format.indentLevel = 1;
   for (const { at, rule } of plan.entryRules) layRule(sheet.getRange(at), rule);
 }

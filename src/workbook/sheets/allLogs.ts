@@ -26,7 +26,7 @@ const partColumns: readonly ValueColumn[] = [
   { heading: "Overrun pct", format: whole },
 ];
 const logColumns: readonly ValueColumn[] = [
-  { heading: "Log", format: general },
+  { heading: "Log", format: general, names: true },
   { heading: "Small end in", format: tenth },
   { heading: "Length ft", format: tenth },
   { heading: "Boards", format: whole },

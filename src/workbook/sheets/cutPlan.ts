@@ -29,7 +29,7 @@ export interface CutPlanContent {
 const { general, tenth, whole, volume } = formats;
 
 const logColumns: readonly ValueColumn[] = [
-  { heading: "Log", format: general },
+  { heading: "Log", format: general, names: true },
   { heading: "Small end in", format: tenth },
   { heading: "Large end in", format: tenth },
   { heading: "Length ft", format: tenth },
@@ -41,7 +41,7 @@ const missingColumns: readonly ValueColumn[] = [
   { heading: "Count", format: whole },
 ];
 const treeColumns: readonly ValueColumn[] = [
-  { heading: "DBH class in", format: general },
+  { heading: "DBH class in", format: general, names: true },
   { heading: "The list takes", format: tenth },
   { heading: "Standing", format: volume },
   { heading: "Margin +/-", format: volume },

@@ -31,7 +31,7 @@ export const limitsTable = (at: string, { mill: rows }: WorkbookContent): TableP
         message: "A limit the plan knows.",
       },
     },
-    { heading: mill.value, width: 10, format: formats.tenth },
+    { heading: mill.value, width: 10, format: formats.limit },
     { heading: mill.unit, width: 8 },
     { heading: mill.comment, width: 38 },
   ],

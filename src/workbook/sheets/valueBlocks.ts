@@ -6,6 +6,8 @@ import { across, heading } from "./sheetParts";
 export interface ValueColumn {
   readonly heading: string;
   readonly format: string;
+  /** True where its numbers are names, such as those of logs. */
+  readonly names?: boolean;
 }
 
 /**
@@ -27,11 +29,12 @@ export function valueBlocks(
       "Heading",
       list.map((column) => column.heading),
     ),
-    ...list.map(({ format }, i): BlockPlan => ({
+    ...list.map(({ format, names = false }, i): BlockPlan => ({
       at: beside(at, 2, i),
       cells: rows.map((row) => [row[i] ?? null]),
       style: "Computed",
       format,
+      names,
     })),
   ];
 }

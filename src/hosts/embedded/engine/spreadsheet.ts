@@ -25,6 +25,7 @@ import tableTexts from "@univerjs/preset-sheets-table/locales/en-US";
 import { UniverSheetsTablePlugin, UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
 import { Dependencies } from "./dependencies";
 import { FormulaData } from "./formulaData";
+import { reckonIndents } from "./overflowRoom";
 import { tableThemes } from "./tableThemes";
 
 /** The running grid: its programming interface, and the values that spilled formulas leave in cells. */
@@ -41,6 +42,7 @@ type Registration = readonly [PluginCtor<Plugin>, object?];
  * because the ready-made bundle of all parts brings in packages that are not free.
  */
 export function startSpreadsheet(container: HTMLElement, darkMode: boolean): Spreadsheet {
+  reckonIndents();
   const univer = new Univer({
     logLevel: LogLevel.ERROR,
     locale: LocaleType.EN_US,
