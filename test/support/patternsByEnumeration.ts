@@ -60,22 +60,34 @@ export function insideCant(left: number, right: number, log: Cylinder): number {
   return best;
 }
 
-/** Every cant thickness at every telling height, and at further ones. */
-export function byEveryCant(log: Cylinder, further: readonly number[]): number {
-  const cants = distinct(log.sizes.map(({ width }) => width)).filter((width) => width < log.diameter);
-  const reaches = totalWidths(log, log.diameter).map((width) => Math.sqrt((log.diameter / 2) ** 2 - (width / 2) ** 2));
-  const depths = distinct(depthsOf(log, 0));
-  return cants.reduce((best, cant) => {
-    const telling = reaches.flatMap((reach) => depths.map((depth) => cant / 2 - (reach - depth)));
-    const offsets = [0, ...telling, ...further.map((share) => (share * cant) / 2)].filter(
-      (offset) => Math.abs(offset) <= cant / 2,
-    );
-    return distinct(offsets).reduce((most, offset) => {
-      const [upper, lower] = [cant / 2 + offset, cant / 2 - offset];
-      const sides = outwards(upper, -Infinity, Infinity, log) + outwards(lower, -Infinity, Infinity, log);
-      return Math.max(most, worthIfAny(insideCant(0 - lower, upper, log), sides));
-    }, best);
-  }, 0);
+/**
+ * A cant between any two faces, one on either side of the pith. A face moved outwards leaves the cant no narrower, and so
+ * only the outermost of those need be tried that leave the same worth of side boards: there some pile of boards and kerfs
+ * just reaches where some width allows; or the bark. What such faces miss would show at the further ones.
+ *
+ * @param further two faces each, as shares of the radius
+ */
+export function byEveryCant(log: Cylinder, further: readonly (readonly [number, number])[] = []): number {
+  const radius = log.diameter / 2;
+  const reaches = totalWidths(log, log.diameter).map((width) => Math.sqrt(radius ** 2 - (width / 2) ** 2));
+  const telling = reaches.flatMap((reach) => distinct(depthsOf(log, 0)).map((depth) => reach - depth));
+  const faces = distinct([radius, ...telling])
+    .filter((from) => from >= 0)
+    .sort((a, b) => b - a)
+    .map((from) => ({ from, sides: outwards(from, -Infinity, Infinity, log) }));
+  const outermost = faces.filter(
+    ({ sides }, i) => i === 0 || sides > Math.max(...faces.slice(0, i).map((o) => o.sides)),
+  );
+  const worth = (upper: number, lower: number, sides: number) => worthIfAny(insideCant(0 - lower, upper, log), sides);
+  const atFaces = outermost.flatMap((upper, i) =>
+    outermost.slice(i).map((lower) => worth(upper.from, lower.from, upper.sides + lower.sides)),
+  );
+  const anywhere = further.map(([one, other]) => {
+    const [upper, lower] = [one * radius, other * radius];
+    const sides = outwards(upper, -Infinity, Infinity, log) + outwards(lower, -Infinity, Infinity, log);
+    return worth(upper, lower, sides);
+  });
+  return Math.max(0, ...atFaces, ...anywhere);
 }
 
 /** A cant that gives nothing is no cant. */

@@ -1,5 +1,5 @@
 import { dollarsPerMbf, feet, inches } from "../../src/core/basis/units";
-import { bestCant } from "../../src/core/sawing/bestCant";
+import { bestCant } from "../../src/core/sawing/cants/bestCant";
 import { worthOf, type BoardPiece, type BoardSize } from "../../src/core/sawing/boardSize";
 import { flitches } from "../../src/core/sawing/flitches";
 import type { Mill } from "../../src/core/sawing/millLimits";
@@ -84,7 +84,15 @@ export function cantVolume(diameter: number, kerf: number, cants: readonly numbe
       const roomFor = roomIn(sawing.lying, sawing.wane);
       const sideBoards = sideBoardsOf(outside, roomFor, sawing);
       const unlimited = { bladeAboveBed: 0, throat: Infinity, facesBeyond: { low: 0, high: 0 } };
-      const order = { thicknesses: [inches(cant)], inside, roomFor, sideBoards, ...unlimited };
+      const order = {
+        thicknesses: [inches(cant)],
+        boardWidths: [inches(cant)],
+        widestCut: Infinity,
+        inside,
+        roomFor,
+        sideBoards,
+        ...unlimited,
+      };
       return bestCant(order, sawing)?.worth ?? 0;
     });
   return Math.max(...worths);

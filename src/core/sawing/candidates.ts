@@ -14,30 +14,29 @@ export function candidates(
   face: Face,
   sides: Sides = toTheBark,
 ): readonly (readonly Slot<Flitch>[])[] {
-  return groups
-    .map((group) => {
-      const slots: Slot<Flitch>[] = [];
-      for (const item of group) {
-        const room = roomFor(item, face, sides);
-        if (!room) continue;
-        const { thickness: extent, worth, boards } = item;
-        slots.push({
-          extent,
-          low: room.low,
-          high: room.high,
-          worth,
-          pieces: boards.length,
-          item,
-        });
-      }
-      return undominated(slots);
-    })
-    .filter((group) => group.length > 0);
+  return groups.map((group) => undominated(withRoom(roomFor, group, face, sides))).filter((group) => group.length > 0);
 }
 
-function undominated(group: Slot<Flitch>[]): readonly Slot<Flitch>[] {
+/** Every flitch of a group that has room. */
+export function withRoom(
+  roomFor: RoomFor,
+  group: readonly Flitch[],
+  face: Face,
+  sides: Sides,
+): readonly Slot<Flitch>[] {
+  const slots: Slot<Flitch>[] = [];
+  for (const item of group) {
+    const room = roomFor(item, face, sides);
+    if (!room) continue;
+    const { thickness: extent, worth, boards } = item;
+    slots.push({ extent, low: room.low, high: room.high, worth, pieces: boards.length, item });
+  }
   // Flitches come sorted by worth, so that sorting is hardly ever needed.
-  if (!group.every((slot, i) => i === 0 || bestFirst(group[i - 1] as Slot<Flitch>, slot) <= 0)) group.sort(bestFirst);
+  if (!slots.every((slot, i) => i === 0 || bestFirst(slots[i - 1] as Slot<Flitch>, slot) <= 0)) slots.sort(bestFirst);
+  return slots;
+}
+
+export function undominated(group: readonly Slot<Flitch>[]): readonly Slot<Flitch>[] {
   const kept: Slot<Flitch>[] = [];
   for (const slot of group) {
     if (!kept.some(({ low, high }) => low <= slot.low && high >= slot.high)) kept.push(slot);
@@ -54,5 +53,5 @@ const bestFirst = (a: Slot<Flitch>, b: Slot<Flitch>): number =>
   a.item.width - b.item.width;
 
 /** The slots as they are seen from the other end of their line. */
-export const fromOtherEnd = (groups: readonly (readonly Slot<Flitch>[])[]): readonly (readonly Slot<Flitch>[])[] =>
-  groups.map((group) => group.map((slot) => ({ ...slot, low: 0 - slot.high, high: 0 - slot.low })));
+export const fromOtherEnd = (slots: readonly Slot<Flitch>[]): readonly Slot<Flitch>[] =>
+  slots.map((slot) => ({ ...slot, low: 0 - slot.high, high: 0 - slot.low }));

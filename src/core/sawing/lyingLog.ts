@@ -46,6 +46,12 @@ export const lying = (log: SawLog, taper: Taper = splitTaper, upright = false): 
   return { log, taper, upright, isPlain };
 };
 
+/** Straight and sawn parallel to its pith, so that every section is the same on both sides of the pith. */
+export const isSymmetrical = ({ log, taper }: LyingLog): boolean => {
+  const hasTaper = log.smallEnd < log.largeEnd || acrossSmallEnd(log) < acrossLargeEnd(log);
+  return (log.sweep ?? 0) === 0 && (taper.id === "split" || !hasTaper);
+};
+
 /** The ways to lay it that can make a difference. */
 export function waysToLay(log: SawLog, taper: Taper): readonly LyingLog[] {
   const isTheSame = isRound(log) && (log.sweep ?? 0) === 0;

@@ -27,13 +27,20 @@ export function roomIn(log: LyingLog, wane: number): RoomFor {
     };
   }
   const tables = new Map<string, Table>();
-  return (flitch, face, sides) => {
-    const { thickness, length, width } = flitch;
+  const tableOf = ({ thickness, length }: Flitch, face: Face): Table => {
     const key = `${face} ${thickness} ${length}`;
     const table = tables.get(key) ?? tabled(sectionsTo(log, length, face), thickness, wane);
     tables.set(key, table);
-    const lowest = stretch(table, width, sides);
-    return lowest && { low: lowest.from, high: lowest.to + thickness };
+    return table;
+  };
+  const known = new Map<Face, WeakMap<Flitch, Table>>();
+  return (flitch, face, sides) => {
+    const ofFace = known.get(face) ?? new WeakMap<Flitch, Table>();
+    known.set(face, ofFace);
+    const table = ofFace.get(flitch) ?? tableOf(flitch, face);
+    ofFace.set(flitch, table);
+    const lowest = stretch(table, flitch.width, sides);
+    return lowest && { low: lowest.from, high: lowest.to + flitch.thickness };
   };
 }
 
@@ -44,6 +51,7 @@ interface Table {
   /** What the chords along the flitch have in common, for each place of its lower face. */
   readonly left: Float64Array;
   readonly right: Float64Array;
+  peak?: { readonly sides: Sides; readonly at: number };
 }
 
 /** What both faces of a flitch, its lower one at `lower`, have in common along it; undefined where a face has no wood. */
@@ -82,19 +90,12 @@ function tabled(sections: readonly Section[], thickness: number, wane: number): 
 }
 
 /** From where to where the lower face may lie for a width to fit. What fits rises to a peak and falls again. */
-function stretch({ first, left, right }: Table, width: number, sides: Sides) {
+function stretch(table: Table, width: number, sides: Sides) {
+  const { first, left, right } = table;
   const count = left.length;
   const over = (i: number) =>
     Math.min(right[i] as number, sides.right) - Math.max(left[i] as number, sides.left) - width + 1e-9;
-  let low = 0;
-  let high = count - 1;
-  while (high - low > 2) {
-    const third = Math.floor((high - low) / 3);
-    if (over(low + third) < over(high - third)) low += third;
-    else high -= third;
-  }
-  let peak = low;
-  for (let i = low + 1; i <= high; i += 1) if (over(i) > over(peak)) peak = i;
+  const peak = peakOf(table, sides);
   if (count === 0 || !(over(peak) >= 0)) return undefined;
 
   const end = (fits: number, fails: number) => {
@@ -109,4 +110,22 @@ function stretch({ first, left, right }: Table, width: number, sides: Sides) {
     return first + (inside + (outside - inside) * share) * STEP;
   };
   return { from: end(peak, -1), to: end(peak, count) };
+}
+
+/** Where most fits. The same for every width, and so it is kept as long as the sides stay. */
+function peakOf(table: Table, sides: Sides): number {
+  if (table.peak?.sides === sides) return table.peak.at;
+  const { left, right } = table;
+  const room = (i: number) => Math.min(right[i] as number, sides.right) - Math.max(left[i] as number, sides.left);
+  let low = 0;
+  let high = left.length - 1;
+  while (high - low > 2) {
+    const third = Math.floor((high - low) / 3);
+    if (room(low + third) < room(high - third)) low += third;
+    else high -= third;
+  }
+  let at = low;
+  for (let i = low + 1; i <= high; i += 1) if (room(i) > room(at)) at = i;
+  table.peak = { sides, at };
+  return at;
 }

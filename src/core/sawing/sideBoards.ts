@@ -29,7 +29,7 @@ export function sideBoardsOf(
     const ways = known.get(key);
     if (ways) return ways;
     const fromAbove = candidates(roomFor, groups, face, sides);
-    const slots = lying.isPlain ? fromAbove : fromOtherEnd(fromAbove); // bounds of a plain log are the same both ways
+    const slots = lying.isPlain ? fromAbove : fromAbove.map(fromOtherEnd); // bounds of a plain log are the same both ways
     const onScale = scaleStep === undefined ? undefined : placesOnScale(scaleStep, markSeenFrom(face, lying), kerf);
     const found = waysToFill(slots, kerf, { ...(lying.isPlain && { upTo: 0 }), ...(onScale && { onScale }) });
     known.set(key, found);

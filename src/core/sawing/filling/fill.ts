@@ -1,3 +1,4 @@
+import type { Ceiling } from "./ceiling";
 import { HAIR } from "./hair";
 import { BED_KINDS, columnsOf, type BedKind, type Group } from "./group";
 import { UnbeatenWays } from "./unbeatenWays";
@@ -9,6 +10,8 @@ export interface FillLimits<Item> {
   readonly upTo?: number;
   /** The lowest place at or above a height where a slot may begin on a scale; above a slot of kind 2 it may differ. */
   readonly onScale?: (height: number, aboveBed: boolean) => number;
+  /** A filling of the whole line worth less may be left out, and what stands above a height is known to be no more. */
+  readonly atLeast?: { readonly worth: number; readonly ceiling: Ceiling };
   /** Told of the slots that would end above `upTo`, each on the best way below it. */
   readonly beyond?: (crossing: Crossing<Item>) => void;
 }
@@ -36,7 +39,7 @@ export interface Crossing<Item> {
 export function waysByBed<Item>(
   groups: readonly Group<Item>[],
   gap: number,
-  { upTo = Infinity, onScale, beyond }: FillLimits<Item> = {},
+  { upTo = Infinity, onScale, atLeast, beyond }: FillLimits<Item> = {},
 ): readonly (readonly Way<Item>[])[] {
   const { slots, lows, highs, extents, worths, pieces, kinds, ends } = columnsOf(groups);
   begin();
@@ -67,6 +70,11 @@ export function waysByBed<Item>(
             if (s === firsts[g]) firsts[g] = s + 1; // from here upwards it never fits again
             continue;
           }
+          const sum = worth + (worths[s] as number);
+          if (atLeast && sum + atLeast.ceiling.above(upper + gap) < atLeast.worth) {
+            if (lower === lowest) break;
+            continue;
+          }
           if (upper > upTo) {
             if (!beyond) continue;
             crossings.kind.push(kind);
@@ -74,14 +82,7 @@ export function waysByBed<Item>(
             crossings.slot.push(s);
             crossings.lower.push(lower);
           } else {
-            (lists[kind] as UnbeatenWays).keep(
-              upper + gap,
-              worth + (worths[s] as number),
-              boards + (pieces[s] as number),
-              s,
-              lower,
-              way,
-            );
+            (lists[kind] as UnbeatenWays).keep(upper + gap, sum, boards + (pieces[s] as number), s, lower, way);
           }
           // The rest of the group is worth no more and can begin no lower: it can only lose.
           if (lower === lowest) break;

@@ -1,6 +1,14 @@
+import type { Ceiling } from "./ceiling";
 import { waysByBed, type Crossing } from "./fill";
 import { BED_KINDS, type Group } from "./group";
 import { asGood, bestBelow, slotsOf, type Slot, type Way } from "./way";
+
+/** A filling worth less may be left out, though another may then come instead of it; ceilings as seen from both ends. */
+export interface AtLeast {
+  readonly worth: number;
+  readonly fromBelow: Ceiling;
+  readonly fromAbove: Ceiling;
+}
 
 /**
  * The best filling of a whole line, one slot of kind 1 or 2 in it and one of kind 2 at most.
@@ -17,10 +25,18 @@ export function bestThrough<Item>(
   fromBelow: readonly Group<Item>[],
   fromAbove: readonly Group<Item>[],
   gap: number,
+  atLeast?: AtLeast,
 ): Way<Item> | undefined {
   const crossings: Crossing<Item>[] = [];
-  const under = waysByBed(fromBelow, gap, { upTo: 0, beyond: (crossing) => crossings.push(crossing) });
-  const over = fromAbove === fromBelow ? under : waysByBed(fromAbove, gap, { upTo: 0 });
+  const limits = (ceiling: Ceiling | undefined) => ({
+    upTo: 0,
+    ...(atLeast && ceiling && { atLeast: { worth: atLeast.worth, ceiling } }),
+  });
+  const under = waysByBed(fromBelow, gap, {
+    ...limits(atLeast?.fromBelow),
+    beyond: (crossing) => crossings.push(crossing),
+  });
+  const over = fromAbove === fromBelow ? under : waysByBed(fromAbove, gap, limits(atLeast?.fromAbove));
 
   let best:
     | {

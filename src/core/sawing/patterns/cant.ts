@@ -1,13 +1,12 @@
 import { OutOfRange } from "../../basis/problem";
-import { inches } from "../../basis/units";
-import { bestCant, sidesOfCant, type Cant, type CantOrder } from "../bestCant";
+import { bestCant, sidesOfCant, type Cant, type CantOrder } from "../cants/bestCant";
 import { toTheBark, type Sides } from "../sides";
-import { cantOnMarks } from "../cantOnMarks";
+import { cantBetweenFaces } from "../cants/cantBetweenFaces";
 import { openFace, sawThrough, type CutList } from "../cutList";
+import { isSymmetrical } from "../lyingLog";
 import { onBark, onSawnFace } from "../setting";
 import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
-import { acrossSmallEnd, diameterAt } from "../sawLog";
-import { markFrom } from "../scale";
+import { diameterAt } from "../sawLog";
 import { centred, moved, playOf, stacked, stackedUnder, upperFace, upsideDown, type Stacked } from "../stack";
 import { tooWideBetween } from "../widestCut";
 
@@ -15,9 +14,8 @@ import { tooWideBetween } from "../widestCut";
  * Cant sawing: two opposite faces are opened, side boards sawn from both, and the cant between them is turned on edge
  * and sawn through. Its boards come off at their width where the cant reaches its full width, so the edger is needed
  * for side boards and for boards near the bark only. A beam is a listed size like any other: it stays in the cant, with
- * boards sawn off its two other sides. The cant is as thick as some listed board is wide, and holds the pith.
- *
- * Live sawing is not among its plans: that has no cant. "Best" compares the two.
+ * boards sawn off its two other sides. The cant holds the pith and may have any thickness; where it is thicker than a
+ * board is wide, several lie side by side in it and are edged apart.
  *
  * @throws OutOfRange when no listed board fits the log, or the mill's limits leave no cant
  */
@@ -30,7 +28,7 @@ export const cant: SawingPattern = {
       author: "Woodlot Reckoner",
       year: "2026",
       title: "Best cant with its side boards in a truncated cone, by dynamic programming over exact positions",
-      where: "core/sawing/bestCant; held against independent enumerations in test/core/sawing",
+      where: "core/sawing/cants/bestCant; held against independent enumerations in test/core/sawing",
       standing: "computed",
     },
     {
@@ -43,14 +41,11 @@ export const cant: SawingPattern = {
   ],
 
   plan(job) {
-    const { lying, log, sizes, throat, bladeAboveBed, widestCut, groups, scaleStep, toBeat, roomFor, sideBoards } = job;
+    const { lying, sizes, throat, bladeAboveBed, widestCut, groups, scaleStep, toBeat, roomFor, sideBoards } = job;
     if (groups.length === 0) throw new OutOfRange("No board in your list fits this log.");
-    const narrowest = Math.min(log.smallEnd, acrossSmallEnd(log));
-    const thicknesses = [...new Set(sizes.map(({ width }) => inches(markFrom(width, scaleStep))))]
-      .filter((width) => width < narrowest && width <= widestCut && width >= bladeAboveBed)
-      .sort((a, b) => b - a);
     const order = {
-      thicknesses,
+      boardWidths: [...new Set(sizes.map(({ width }) => width))].sort((a, b) => b - a),
+      widestCut,
       inside: groups,
       roomFor,
       sideBoards,
@@ -60,17 +55,20 @@ export const cant: SawingPattern = {
       ...(toBeat !== undefined && { toBeat }),
     };
     const setAnywhere = lying.isPlain && scaleStep === undefined;
-    const best = setAnywhere ? bestCant(order, job) : cantOnMarks(order, job);
+    const best = isSymmetrical(lying) ? bestCant(order, job) : cantBetweenFaces(order, job);
     if (!best) throw new OutOfRange("No cant that holds the pith can be sawn from this log with this mill.");
     const guarantee =
-      "No other cant as thick as a listed board is wide, with the pith in it, " +
-      `gives ${goalOf(job)} from these board sizes, its side boards counted${setAnywhere ? "" : onMarks(scaleStep)}.`;
+      `No other cant that holds the pith, whatever its thickness, gives ${goalOf(job)} from these board sizes, its side ` +
+      `boards counted${triedOn(job)}.`;
     return planOf(job, "Cant", cutsOf(best, setAnywhere ? order : undefined, job), guarantee);
   },
 };
 
-const onMarks = (step: number | undefined) =>
-  step === undefined ? "; the cant was tried every 1/32 in" : ", on the marks of your scale";
+/** The grid on which a plan is the best; none where cants may lie anywhere. */
+function triedOn({ lying, scaleStep, widestCut }: SawJob): string {
+  if (scaleStep !== undefined) return ", on the marks of your scale";
+  return isSymmetrical(lying) || widestCut === Infinity ? "" : "; the faces of the cant were tried every 1/32 in";
+}
 
 /** @param movable what limits the cant where it may be set anywhere; else it stays where it was tried */
 function cutsOf(best: Cant, movable: CantOrder | undefined, job: SawJob): CutList {

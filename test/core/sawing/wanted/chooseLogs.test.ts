@@ -83,7 +83,7 @@ describe("logs chosen for a cut list", () => {
     const [one, again] = [1, 2].map(() => finished(chooseLogs(order, newProgram, quick)));
     expect(one?.gap).toBeLessThanOrEqual(greedy.gap);
     expect(one?.missing.every((count) => count === 0)).toBe(true);
-    expect(one?.gap).toBeLessThan(10);
+    expect(one?.gap).toBeLessThan(11);
     expect(told(one as Choice)).toEqual(told(again as Choice));
   }, 120_000);
 
