@@ -1,6 +1,5 @@
 import { millLimits, type Mill } from "../../core/sawing/millLimits";
-import { live } from "../../core/sawing/patterns/live";
-import { sawingPatterns } from "../../core/sawing/patterns";
+import { patternNames } from "../../core/sawing/patternNames";
 import type { TableRow } from "../../workbook/plan";
 import { mill } from "../../workbook/tables";
 import { positive, text } from "../job/cells";
@@ -20,5 +19,5 @@ export const millFrom = (rows: readonly TableRow[]): Mill =>
 
 /** The title of the pattern that is named on the sheet, or that of live sawing. */
 export const patternFrom = (name: string): string =>
-  sawingPatterns.find(({ title, aliases = [] }) => [title, ...aliases].some((one) => bare(one) === bare(name)))
-    ?.title ?? live.title;
+  patternNames.find(({ title, aliases }) => [title, ...aliases].some((one) => bare(one) === bare(name)))?.title ??
+  patternNames[0].title;

@@ -8,6 +8,8 @@ import { cant } from "../../../src/core/sawing/patterns/cant";
 import { quarter } from "../../../src/core/sawing/patterns/quarter";
 import { fullTaper, splitTaper, type Taper } from "../../../src/core/sawing/lyingLog";
 import type { Mill } from "../../../src/core/sawing/millLimits";
+import { sawingPatterns } from "../../../src/core/sawing/patterns";
+import { patternNames } from "../../../src/core/sawing/patternNames";
 import type { SawLog } from "../../../src/core/sawing/sawLog";
 import type { SawingPattern } from "../../../src/core/sawing/sawingPattern";
 import { byEveryCant, byEveryHeart, type Cylinder } from "../../support/patternsByEnumeration";
@@ -53,6 +55,10 @@ function worthBy(
     throw problem;
   }
 }
+
+it("every pattern is named as it names itself, in the order of the menu", () => {
+  expect(sawingPatterns.map(({ title, aliases }) => ({ title, aliases }))).toEqual(patternNames);
+});
 
 describe("a plan is worth as much as the best of an independent enumeration", () => {
   it("of every cant, whatever its thickness, at every height that tells", () => {

@@ -5,7 +5,7 @@ import type { Flitch } from "../flitches";
 import type { Sawing } from "../sawnFlitch";
 import { markFrom } from "../scale";
 import { toTheBark } from "../sides";
-import type { Cant, CantOrder } from "./bestCant";
+import type { Cant, CantOrder } from "./cantOrder";
 import { facesOf } from "./faces";
 import { cantInsides, type CantInsides, type InsideCant } from "./insideCant";
 

@@ -3,7 +3,7 @@ import { sectionsTo } from "../lyingLog";
 import type { Sawing } from "../sawnFlitch";
 import { onBark } from "../setting";
 import { toTheBark } from "../sides";
-import type { CantOrder } from "./bestCant";
+import type { CantOrder } from "./cantOrder";
 
 /** Where a face may not be moved outwards until the next step, since the cant would be too wide to cut. [in] */
 const COMMON_STEP = 1 / 32;

@@ -8,7 +8,7 @@ import { thickestOf } from "../sawLog";
 import type { Sawing } from "../sawnFlitch";
 import { toTheBark, type Sides } from "../sides";
 import { bestOnBed, partsOnBed, type PartOnBed } from "../stackOnBed";
-import type { CantOrder } from "./bestCant";
+import type { CantOrder } from "./cantOrder";
 
 /** What a cant with its faces at two places can be sawn into. */
 export interface InsideCant {

@@ -4,7 +4,7 @@ import type { Flitch } from "../flitches";
 import { onBark } from "../setting";
 import type { Sawing } from "../sawnFlitch";
 import { markFrom } from "../scale";
-import type { CantOrder } from "./bestCant";
+import type { CantOrder } from "./cantOrder";
 
 /** A height of a cant, and the side boards that are left beside it there. */
 export interface CantPlace {

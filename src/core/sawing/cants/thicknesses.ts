@@ -1,7 +1,7 @@
 import { inches, type Inches } from "../../basis/units";
 import { HAIR } from "../filling/hair";
 import { markFrom } from "../scale";
-import type { CantOrder } from "./bestCant";
+import type { CantOrder } from "./cantOrder";
 
 /** A thickness of a cant, and how far its middle need be tried from the pith. */
 export interface CantThickness {

@@ -1,5 +1,6 @@
 import { OutOfRange } from "../../basis/problem";
-import { bestCant, sidesOfCant, type Cant, type CantOrder } from "../cants/bestCant";
+import { bestCant, sidesOfCant } from "../cants/bestCant";
+import type { Cant, CantOrder } from "../cants/cantOrder";
 import { toTheBark, type Sides } from "../sides";
 import { cantBetweenFaces } from "../cants/cantBetweenFaces";
 import { openFace, sawThrough, type CutList } from "../cutList";
