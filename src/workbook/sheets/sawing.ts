@@ -1,5 +1,5 @@
 import { splitTaper, tapers } from "../../core/sawing/lyingLog";
-import { sawingPatterns } from "../../core/sawing/patterns";
+import { patternNames } from "../../core/sawing/patternNames";
 import { beside } from "../address";
 import { call, lookedUp } from "../formula";
 import { formats } from "../formats";
@@ -65,7 +65,7 @@ export function sawingSheet({ logs, equalBoards }: WorkbookContent): SheetPlan {
       ]),
       down("B5", "Input", [logs[0]?.[log.log] ?? null]),
       down("B6", "Linked", [log.smallEnd, log.second, log.largeEnd, log.scalingLength].map(ofLog), formats.tenth),
-      down("B10", "Input", [sawingPatterns[0]?.title ?? ""]),
+      down("B10", "Input", [patternNames[0].title]),
       down("B11", "Linked", [ofLog(log.sweep)], formats.tenth),
       down("B12", "Input", [splitTaper.title]),
       down("C5", "Unit", [
@@ -122,7 +122,7 @@ const entryRules: readonly EntryRulePlan[] = [
     at: "B10",
     rule: {
       kind: "list",
-      choices: sawingPatterns.map((pattern) => pattern.title),
+      choices: patternNames.map(({ title }) => title),
       strict: true,
       message: "How the log is opened.",
     },
