@@ -32,7 +32,12 @@ export interface LyingLog {
   readonly taper: Taper;
   /** True when the first diameter, and the sweep with it, stands upright; false when it lies level. */
   readonly upright: boolean;
-  /** Round, straight and on split taper: it looks the same from all sides, and all along is told by its small end. */
+  /**
+   * Straight and sawn parallel to its pith: every section lies around the pith, and all along is told by the small end of
+   * a board.
+   */
+  readonly isSymmetrical: boolean;
+  /** Symmetrical and round: it looks the same from all sides. */
   readonly isPlain: boolean;
   /**
    * Kerf of the cuts that split it along its pith into quarters, each of which is then sawn parallel to its own bark; see
@@ -42,14 +47,9 @@ export interface LyingLog {
 }
 
 export const lying = (log: SawLog, taper: Taper = splitTaper, upright = false): LyingLog => {
-  const isPlain = isRound(log) && (log.sweep ?? 0) === 0 && (taper.id === "split" || log.smallEnd === log.largeEnd);
-  return { log, taper, upright, isPlain };
-};
-
-/** Straight and sawn parallel to its pith, so that every section is the same on both sides of the pith. */
-export const isSymmetrical = ({ log, taper }: LyingLog): boolean => {
   const hasTaper = log.smallEnd < log.largeEnd || acrossSmallEnd(log) < acrossLargeEnd(log);
-  return (log.sweep ?? 0) === 0 && (taper.id === "split" || !hasTaper);
+  const isSymmetrical = (log.sweep ?? 0) === 0 && (taper.id === "split" || !hasTaper);
+  return { log, taper, upright, isSymmetrical, isPlain: isSymmetrical && isRound(log) };
 };
 
 /** The ways to lay it that can make a difference. */
@@ -103,9 +103,9 @@ export function sectionAt({ log, taper, upright, splitKerf }: LyingLog, x: numbe
 const STEPS = 16;
 export const LOOKED_AT: readonly number[] = Array.from({ length: STEPS + 1 }, (_, i) => i / STEPS);
 
-/** Sections all along a board that runs from the large end; of a plain log its far end is enough. */
+/** Sections all along a board that runs from the large end; of a symmetrical log its far end is enough. */
 export const sectionsTo = (log: LyingLog, length: number, face: Face): readonly Section[] =>
-  (log.isPlain ? [1] : LOOKED_AT).map((share) => sectionAt(log, length * share, face));
+  (log.isSymmetrical ? [1] : LOOKED_AT).map((share) => sectionAt(log, length * share, face));
 
 /** Half the face that a plane at a distance above or below the middle of a section opens; undefined where it misses it. */
 export function halfFace({ a, b }: Section, fromMiddle: number): number | undefined {

@@ -15,14 +15,14 @@ export type RoomFor = (flitch: Flitch, face: Face, sides: Sides) => Room | undef
 
 /**
  * A flitch lies in the log where the chords of both its faces have its width in common all along it. Of a log that is
- * convex, such places are one stretch. Of a plain log it is known by formula, see reachOf; else the chords are tabled
+ * convex, such places are one stretch. Of a symmetrical log it is known by formula, see reachOf; else the chords are tabled
  * every 1/32 in for each thickness and length, and the ends of the stretch lie on straight lines between tabled places,
  * which never tell more room than there is.
  */
 export function roomIn(log: LyingLog, wane: number): RoomFor {
-  if (log.isPlain) {
-    return (flitch, _, sides) => {
-      const reach = reachOf(log.log, flitch, wane, sides);
+  if (log.isSymmetrical) {
+    return (flitch, face, sides) => {
+      const reach = reachOf(log, flitch, wane, face, sides);
       return reach === undefined ? undefined : { low: 0 - reach, high: reach };
     };
   }
@@ -91,34 +91,35 @@ function tabled(sections: readonly Section[], thickness: number, wane: number): 
 
 /** From where to where the lower face may lie for a width to fit. What fits rises to a peak and falls again. */
 function stretch(table: Table, width: number, sides: Sides) {
-  const { first, left, right } = table;
-  const count = left.length;
-  const over = (i: number) =>
-    Math.min(right[i] as number, sides.right) - Math.max(left[i] as number, sides.left) - width + 1e-9;
   const peak = peakOf(table, sides);
-  if (count === 0 || !(over(peak) >= 0)) return undefined;
+  if (table.left.length === 0 || !(spare(table, peak, width, sides) >= 0)) return undefined;
+  return { from: endFrom(table, peak, -1, width, sides), to: endFrom(table, peak, table.left.length, width, sides) };
+}
 
-  const end = (fits: number, fails: number) => {
-    let [inside, outside] = [fits, fails];
-    while (Math.abs(outside - inside) > 1) {
-      const middle = (inside + outside) >> 1;
-      if (over(middle) >= 0) inside = middle;
-      else outside = middle;
-    }
-    const beyond = outside < 0 || outside >= count ? -Infinity : over(outside);
-    const share = beyond === -Infinity ? 0 : over(inside) / (over(inside) - beyond);
-    return first + (inside + (outside - inside) * share) * STEP;
-  };
-  return { from: end(peak, -1), to: end(peak, count) };
+/** How much wider the wood is than a width that should lie there. */
+const spare = ({ left, right }: Table, place: number, width: number, sides: Sides): number =>
+  Math.min(right[place] as number, sides.right) - Math.max(left[place] as number, sides.left) - width + 1e-9;
+
+/** Where a width ceases to fit, between a place where it does and one beyond all where it may. */
+function endFrom(table: Table, fits: number, fails: number, width: number, sides: Sides): number {
+  let [inside, outside] = [fits, fails];
+  while (Math.abs(outside - inside) > 1) {
+    const middle = (inside + outside) >> 1;
+    if (spare(table, middle, width, sides) >= 0) inside = middle;
+    else outside = middle;
+  }
+  const beyond = outside < 0 || outside >= table.left.length ? -Infinity : spare(table, outside, width, sides);
+  const within = spare(table, inside, width, sides);
+  const share = beyond === -Infinity ? 0 : within / (within - beyond);
+  return table.first + (inside + (outside - inside) * share) * STEP;
 }
 
 /** Where most fits. The same for every width, and so it is kept as long as the sides stay. */
 function peakOf(table: Table, sides: Sides): number {
   if (table.peak?.sides === sides) return table.peak.at;
-  const { left, right } = table;
-  const room = (i: number) => Math.min(right[i] as number, sides.right) - Math.max(left[i] as number, sides.left);
+  const room = (place: number) => spare(table, place, 0, sides);
   let low = 0;
-  let high = left.length - 1;
+  let high = table.left.length - 1;
   while (high - low > 2) {
     const third = Math.floor((high - low) / 3);
     if (room(low + third) < room(high - third)) low += third;

@@ -11,8 +11,8 @@ import type { Sawing } from "./sawnFlitch";
 import type { Sides } from "./sides";
 
 /**
- * The ways to saw the wood outside a plane of a face, seen with that face down and the plane above: of a plain log what
- * lies at or below the pith, of any other all. Sides are as seen with the face up.
+ * The ways to saw the wood outside a plane of a face, seen with that face down and the plane above: of a symmetrical log
+ * what lies at or below the pith, of any other all. Sides are as seen with the face up.
  */
 export type SideBoards = (face: Face, sides: Sides) => readonly Way<Flitch>[];
 
@@ -29,9 +29,9 @@ export function sideBoardsOf(
     const ways = known.get(key);
     if (ways) return ways;
     const fromAbove = candidates(roomFor, groups, face, sides);
-    const slots = lying.isPlain ? fromAbove : fromAbove.map(fromOtherEnd); // bounds of a plain log are the same both ways
+    const slots = lying.isSymmetrical ? fromAbove : fromAbove.map(fromOtherEnd); // bounds of a symmetrical log are the same both ways
     const onScale = scaleStep === undefined ? undefined : placesOnScale(scaleStep, markSeenFrom(face, lying), kerf);
-    const found = waysToFill(slots, kerf, { ...(lying.isPlain && { upTo: 0 }), ...(onScale && { onScale }) });
+    const found = waysToFill(slots, kerf, { ...(lying.isSymmetrical && { upTo: 0 }), ...(onScale && { onScale }) });
     known.set(key, found);
     return found;
   };

@@ -76,7 +76,9 @@ export function bestOnBed(
     const atLeast = least && { worth: least.worth, ceiling: least.ceiling };
     return waysByBed(groups, kerf, { onScale, ...(atLeast && { atLeast }) })[2]?.at(-1);
   }
-  const fromAbove = lying.isPlain ? groups : groups.map(({ slots, kind }) => ({ slots: fromOtherEnd(slots), kind }));
+  const fromAbove = lying.isSymmetrical
+    ? groups
+    : groups.map(({ slots, kind }) => ({ slots: fromOtherEnd(slots), kind }));
   const atLeast = least && {
     worth: least.worth,
     fromBelow: least.ceiling,

@@ -2,9 +2,9 @@ import type { Sides } from "./sides";
 import { halfFace, sectionAt, sectionsTo, type LyingLog, type Section } from "./lyingLog";
 import type { Face } from "./outline";
 
-/** Sections of the whole log where a face can be widest; of a plain log that is its large end. */
+/** Sections of the whole log where a face can be widest; of a symmetrical log that is its large end. */
 const sectionsOf = (log: LyingLog, face: Face): readonly Section[] =>
-  log.isPlain ? [sectionAt(log, 0, face)] : sectionsTo(log, log.log.length, face);
+  log.isSymmetrical ? [sectionAt(log, 0, face)] : sectionsTo(log, log.log.length, face);
 
 /** The widest face that a plane can open in the log, with a face of it looking up. [in] */
 export const widestFace = (log: LyingLog, face: Face): number =>

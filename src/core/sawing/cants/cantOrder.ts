@@ -8,7 +8,7 @@ import type { BedLimits } from "../stackOnBed";
 /** A cant at the place where it is worth most, with the side boards above and below it. */
 export interface Cant {
   readonly thickness: Inches;
-  /** Of its middle above the pith; of a plain log never below it. [in] */
+  /** Of its middle above the pith; of a symmetrical log without a scale never below it. [in] */
   readonly offset: number;
   readonly worth: number;
   readonly pieces: number;

@@ -33,7 +33,7 @@ export function cantInsides({ inside, roomFor, bladeAboveBed, throat }: CantOrde
   const inLog = new Map(
     parts.map((part) => {
       const slots = withRoom(roomFor, part.flitches, "right", toTheBark);
-      return [part, lying.isPlain ? neverBeaten(slots) : slots];
+      return [part, lying.isSymmetrical ? neverBeaten(slots) : slots];
     }),
   );
   const slots = [...inLog.values()].flat();
@@ -43,7 +43,7 @@ export function cantInsides({ inside, roomFor, bladeAboveBed, throat }: CantOrde
   const slotsBetween = (part: PartOnBed, sides: Sides): readonly Slot<Flitch>[] => {
     const ofLog = inLog.get(part) ?? [];
     const thickness = sides.right - sides.left;
-    if (!lying.isPlain) {
+    if (!lying.isSymmetrical) {
       const flitches = ofLog.flatMap(({ item }) => (item.width <= thickness + HAIR ? [item] : []));
       return withRoom(roomFor, flitches, "right", sides);
     }
@@ -84,7 +84,7 @@ export function cantInsides({ inside, roomFor, bladeAboveBed, throat }: CantOrde
 }
 
 /**
- * Slots of a plain log without those that are never missed in any cant: another is worth as much, is no wider and may
+ * Slots of a symmetrical log without those that are never missed in any cant: another is worth as much, is no wider and may
  * lie wherever it may. In a cant off the middle that holds as well: there a flitch that is wider than twice the distance n
  * of the nearer face reaches up to sqrt(R^2 - (w - n)^2), and (w - n)^2 - w^2 / 4 grows with w.
  */

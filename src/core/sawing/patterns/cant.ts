@@ -4,7 +4,6 @@ import type { Cant, CantOrder } from "../cants/cantOrder";
 import { toTheBark, type Sides } from "../sides";
 import { cantBetweenFaces } from "../cants/cantBetweenFaces";
 import { openFace, sawThrough, type CutList } from "../cutList";
-import { isSymmetrical } from "../lyingLog";
 import { onBark, onSawnFace } from "../setting";
 import { goalOf, planOf, type SawingPattern, type SawJob } from "../sawingPattern";
 import { diameterAt } from "../sawLog";
@@ -56,7 +55,7 @@ export const cant: SawingPattern = {
       ...(toBeat !== undefined && { toBeat }),
     };
     const setAnywhere = lying.isPlain && scaleStep === undefined;
-    const best = isSymmetrical(lying) ? bestCant(order, job) : cantBetweenFaces(order, job);
+    const best = lying.isSymmetrical ? bestCant(order, job) : cantBetweenFaces(order, job);
     if (!best) throw new OutOfRange("No cant that holds the pith can be sawn from this log with this mill.");
     const guarantee =
       `No other cant that holds the pith, whatever its thickness, gives ${goalOf(job)} from these board sizes, its side ` +
@@ -68,7 +67,7 @@ export const cant: SawingPattern = {
 /** The grid on which a plan is the best; none where cants may lie anywhere. */
 function triedOn({ lying, scaleStep, widestCut }: SawJob): string {
   if (scaleStep !== undefined) return ", on the marks of your scale";
-  return isSymmetrical(lying) || widestCut === Infinity ? "" : "; the faces of the cant were tried every 1/32 in";
+  return lying.isSymmetrical || widestCut === Infinity ? "" : "; the faces of the cant were tried every 1/32 in";
 }
 
 /** @param movable what limits the cant where it may be set anywhere; else it stays where it was tried */
