@@ -54,8 +54,8 @@ export const demoBoards: readonly TableRow[] = [1, 1.25, 2].flatMap((thickness) 
   })),
 );
 
-/** Ten boards off a cant that was opened 12 in above the bed: 12 - 10 x 1.09 in leave an eleventh on the bed. */
-export const demoEqualBoards: EqualBoardsContent = { start: 12, thickness: 1, boards: 10 };
+/** Nine boards off a cant that was opened 12 in above the bed: 12 - 9 x 1.125 in leave 1.875 in on the bed. */
+export const demoEqualBoards: EqualBoardsContent = { start: 12, thickness: 1, boards: 9 };
 
 const invented = "INVENTED - replace";
 
@@ -66,4 +66,5 @@ export const demoMill: readonly TableRow[] = [
   { [mill.limit]: "Shortest log", [mill.value]: 6, [mill.unit]: "ft", [mill.comment]: invented },
   { [mill.limit]: "Blade above bed", [mill.value]: 1, [mill.unit]: "in", [mill.comment]: invented },
   { [mill.limit]: "Shortest board", [mill.value]: 6, [mill.unit]: "ft", [mill.comment]: invented },
+  { [mill.limit]: "Scale step", [mill.value]: 0.0625, [mill.unit]: "in", [mill.comment]: invented },
 ];

@@ -98,7 +98,7 @@ describe("the sheet Mill, on the page", () => {
     const [[, dollars] = []] = await read(page, "Sawing!AO6:AP6");
     const [[, , value] = []] = await read(page, "Sawing!A22:C22");
     expect((Number(dollars) * Number(share)) / 100).toBeCloseTo(Number(value), 6);
-    expect([settings, bestOf]).toEqual(["any", expect.stringMatching(/^No other .* gives more value/)]);
+    expect([settings, bestOf]).toEqual([0.0625, expect.stringMatching(/^No other .* gives more value/)]);
     const [[, tally] = []] = await read(page, "Sawing!A22:B22");
     expect(Number(most)).toBeGreaterThan(Number(tally));
     await put(page, "Mill!K8", [[15]]);
@@ -107,21 +107,14 @@ describe("the sheet Mill, on the page", () => {
     expect((await read(page, "Sawing!B11"))[0]?.[0]).toBe("");
   });
 
-  // By hand: ten boards of 1 in and ten kerfs of 0.09 in below 12 in; on sixteenths 1.09 in is 17.44 marks, so 18 of them.
-  it("sets the head for a stack of equal boards, on the marks of the scale once Mill has one", async () => {
+  // By hand: boards of 1 in and kerfs of 0.09 in below 12 in; on sixteenths 1.09 in is 17.44 marks, so 18 of them.
+  it("sets the head for a stack of equal boards, on the marks of the mill's scale where it has one", async () => {
     const { page } = opened;
     const settings = async () => (await read(page, "Sawing!I12:L22")).map((row) => row.filter((cell) => cell !== ""));
-    const readings = (by: number) =>
-      Array.from({ length: 10 }, (_, i) => expect.closeTo(12 - (i + 1) * by, 9) as number);
-    const [headings, ...plain] = await settings();
-    expect(headings).toEqual(["Cut", "Head reading in"]);
-    expect(plain).toEqual(readings(1.09).map((reading, i) => [i + 1, reading]));
-    expect((await read(page, "Sawing!J8"))[0]?.[0]).toBeCloseTo(1.1, 9);
-
-    await put(page, "Mill!J10:K10", [["Scale step", 0.0625]]);
-    await put(page, "Sawing!J7", [[9]]);
+    const readings = (count: number, by: number) =>
+      Array.from({ length: count }, (_, i) => expect.closeTo(12 - (i + 1) * by, 9) as number);
     const [, ...onMarks] = await settings();
-    expect(onMarks.slice(0, 9).map(([, reading]) => reading)).toEqual(readings(1.125).slice(0, 9));
+    expect(onMarks.slice(0, 9).map(([, reading]) => reading)).toEqual(readings(9, 1.125));
     expect(onMarks.slice(0, 3).map(([, , scale, board]) => [scale, board])).toEqual([
       ["10 7/8", expect.closeTo(1.035, 9)],
       ["9 3/4", expect.closeTo(1.035, 9)],
@@ -131,10 +124,16 @@ describe("the sheet Mill, on the page", () => {
     await put(page, "Sawing!J7", [[10]]);
     expect((await read(page, "Sawing!I12"))[0]?.[0]).toBe("#VALUE!"); // 0.75 in is below the blade's 1 in
     expect((await read(page, "Sawing!J8"))[0]?.[0]).toBe("");
+
+    await put(page, "Mill!K13", [[""]]);
+    const [headings, ...plain] = await settings();
+    expect(headings).toEqual(["Cut", "Head reading in"]);
+    expect(plain).toEqual(readings(10, 1.09).map((reading, i) => [i + 1, reading]));
+    expect((await read(page, "Sawing!J8"))[0]?.[0]).toBeCloseTo(1.1, 9);
     await put(page, "Sawing!J5", [[""]]);
     expect((await read(page, "Sawing!I12"))[0]?.[0]).toBe("");
-    await put(page, "Sawing!J5", [[12]]);
-    await put(page, "Mill!J10:K10", [["Shortest log", 6]]);
+    await put(page, "Sawing!J5:J7", [[12], [1], [9]]);
+    await put(page, "Mill!K13", [[0.0625]]);
   });
 
   it("says in the cell what is wrong with an allowance", async () => {

@@ -142,7 +142,7 @@ describe("how a log lies", () => {
       const [over = NaN, under = NaN] = fraction.split("/").map(Number);
       expect(Number(whole) + over / under).toBeCloseTo(reading, 9);
       // 1 in and a kerf of 0.09 need 18 marks of 1/16: 1.125 - 0.09 = 1.035.
-      if (piece !== "slab") expect(piece).toMatch(/comes out 1.035 in thick$/);
+      if (piece !== "slab") expect(piece).toMatch(/, sawn 1.035 thick$/);
     }
     expect(onTheScale(12.4375, 1 / 16)).toBe("12 7/16");
     expect(onTheScale(0.5, 1 / 16)).toBe("1/2");

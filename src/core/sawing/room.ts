@@ -44,7 +44,8 @@ export function roomIn(log: LyingLog, wane: number): RoomFor {
   };
 }
 
-const STEP = 1 / 32; // in, a choice of ours
+/** A choice of ours. [in] */
+export const ROOM_STEP = 1 / 32;
 
 interface Table {
   readonly first: number;
@@ -77,11 +78,11 @@ function tabled(sections: readonly Section[], thickness: number, wane: number): 
   const slack = wane * thickness;
   const lowest = Math.max(...sections.map(({ v, b }) => v - b - slack));
   const highest = Math.min(...sections.map(({ v, b }) => v + b + slack - thickness));
-  const count = Math.max(0, Math.floor((highest - lowest) / STEP) + 1);
+  const count = Math.max(0, Math.floor((highest - lowest) / ROOM_STEP) + 1);
   const left = new Float64Array(count).fill(Infinity);
   const right = new Float64Array(count).fill(-Infinity);
   for (let i = 0; i < count; i += 1) {
-    const face = commonFace(sections, lowest + i * STEP, thickness, wane);
+    const face = commonFace(sections, lowest + i * ROOM_STEP, thickness, wane);
     if (!face) continue;
     left[i] = face.left;
     right[i] = face.right;
@@ -111,7 +112,7 @@ function endFrom(table: Table, fits: number, fails: number, width: number, sides
   const beyond = outside < 0 || outside >= table.left.length ? -Infinity : spare(table, outside, width, sides);
   const within = spare(table, inside, width, sides);
   const share = beyond === -Infinity ? 0 : within / (within - beyond);
-  return table.first + (inside + (outside - inside) * share) * STEP;
+  return table.first + (inside + (outside - inside) * share) * ROOM_STEP;
 }
 
 /** Where most fits. The same for every width, and so it is kept as long as the sides stay. */

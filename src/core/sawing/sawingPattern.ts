@@ -2,7 +2,7 @@ import type { Choice } from "../basis/choices";
 import type { Source } from "../basis/source";
 import type { CutList } from "./cutList";
 import type { Edging, Flitch } from "./flitches";
-import type { RoomFor } from "./room";
+import { ROOM_STEP, type RoomFor } from "./room";
 import type { Sawing, SawnFlitch } from "./sawnFlitch";
 import type { SideBoards } from "./sideBoards";
 
@@ -52,14 +52,15 @@ export interface SawingPattern extends Choice {
 /**
  * Puts a plan together from the cuts that follow it.
  *
- * @param grid step of the settings that were tried; left out: that of the scale, or any setting where there is none [in]
+ * @param grid step of the settings that were tried; left out: that of the scale. Where there is none, they may be any in a
+ *   symmetrical log, and in any other lie between places that are looked at every 1/32 in, see room.ts [in]
  */
 export function planOf(
   job: SawJob,
   pattern: string,
   { cuts, lastOnBed }: CutList,
   guarantee: string,
-  grid: number | undefined = job.scaleStep,
+  grid = job.scaleStep ?? (job.lying.isSymmetrical ? undefined : ROOM_STEP),
 ): SawPlan {
   const freed = cuts.flatMap(({ frees }) => (typeof frees === "string" ? [] : [frees]));
   const flitches = lastOnBed ? [...freed, lastOnBed] : freed;

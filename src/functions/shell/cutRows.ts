@@ -18,7 +18,7 @@ export function cutRows(plan: SawPlan, units: UnitSystem): unknown[][] {
   const isForGrain = pattern === "Quarter";
   const size = sizeIn(units.diameter.perOurs);
   const thicker = ({ flitch: { thickness, listed } }: SawnFlitch) =>
-    thickness - listed > 5e-4 ? `, comes out ${size(thickness)} ${units.diameter.name} thick` : "";
+    thickness - listed > 5e-4 ? `, sawn ${size(thickness)} thick` : "";
   const freed = (flitch: SawnFlitch, { boards } = flitch) => [
     boards.map((board) => pieceText(board, units, isForGrain ? grainOf(board, lying) : undefined)).join(" + ") +
       thicker(flitch),

@@ -42,7 +42,7 @@ export function sawingSheet({ logs, equalBoards }: WorkbookContent): SheetPlan {
     sheetClass: "presentation",
     landscape: true,
     frozenRows: 3,
-    widths: [22, 58, 17, 40, 14, 12, 14, 3, ...EQUAL_BOARDS_WIDTHS, 3],
+    widths: [22, 58, 17, 44, 14, 12, 14, 3, ...EQUAL_BOARDS_WIDTHS, 3],
     print: onePageWide(sawingArea(CUTS_AT_FIRST), CUTS_AT),
     blocks: [
       title("Sawing"),

@@ -58,17 +58,11 @@ export const cant: SawingPattern = {
     const best = lying.isSymmetrical ? bestCant(order, job) : cantBetweenFaces(order, job);
     if (!best) throw new OutOfRange("No cant that holds the pith can be sawn from this log with this mill.");
     const guarantee =
-      `No other cant that holds the pith, whatever its thickness, gives ${goalOf(job)} from these board sizes, its side ` +
-      `boards counted${triedOn(job)}.`;
+      `No other cant that holds the pith, whatever its thickness, gives ${goalOf(job)} from these boards, side boards ` +
+      "counted.";
     return planOf(job, "Cant", cutsOf(best, setAnywhere ? order : undefined, job), guarantee);
   },
 };
-
-/** The grid on which a plan is the best; none where cants may lie anywhere. */
-function triedOn({ lying, scaleStep, widestCut }: SawJob): string {
-  if (scaleStep !== undefined) return ", on the marks of your scale";
-  return lying.isSymmetrical || widestCut === Infinity ? "" : "; the faces of the cant were tried every 1/32 in";
-}
 
 /** @param movable what limits the cant where it may be set anywhere; else it stays where it was tried */
 function cutsOf(best: Cant, movable: CantOrder | undefined, job: SawJob): CutList {
