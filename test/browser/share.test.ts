@@ -30,12 +30,16 @@ it("hands a forester a file of the demo's values, with no add-in formula left an
   expect(copied).toEqual(live);
   expect(sheets.map(({ name }) => name)).toContain("Methods");
   const pageOf = (name: string) => sheets.find((sheet) => sheet.name === name)?.pageSetup;
+  // Down to the end of the cut list, whose headings stand on every page.
+  const sawing = sheets.find(({ name }) => name === "Sawing")?.rows ?? [];
+  const rows = sawing.map((row) => row.slice(0, 7).some((cell) => cell != null && cell !== ""));
+  const headings = sawing.findIndex(([first]) => first === "Step") + 1;
   expect(pageOf("Sawing")).toMatchObject({
     orientation: "landscape",
     fitToPage: true,
     fitToWidth: 1,
-    printArea: "$A$1:$G$82",
-    printTitlesRow: "$20:$20",
+    printArea: `$A$1:$G$${rows.lastIndexOf(true) + 1}`,
+    printTitlesRow: `$${headings}:$${headings}`,
   });
   expect(pageOf("Trees")).toMatchObject({ orientation: "landscape", printTitlesRow: "$7:$7" });
   expect(pageOf("Field tally")?.orientation).toBe("portrait");
