@@ -22,6 +22,9 @@ describe.each(["light", "dark"] as const)("a plan on paper, from the %s pane", (
     const page = await open(theme);
     const paper = page.locator(".paper");
     expect(await paper.isVisible()).toBe(false);
+    expect(await page.innerText(".view")).toMatch(
+      /^No other .*Settings tried: every 1\/16 in\. By area and kerf no plan/m,
+    );
     const cuts = await page.locator(".cut-list li").count();
     await page.emulateMedia({ media: "print" });
     expect(await paper.isVisible()).toBe(true);
@@ -29,6 +32,7 @@ describe.each(["light", "dark"] as const)("a plan on paper, from the %s pane", (
     expect(await seen.evaluateAll((all) => all.filter((one) => one.checkVisibility()).length)).toBe(0);
     expect(await paper.locator("tbody tr").count()).toBe(cuts);
     expect(await paper.locator(".end-view .board").count()).toBeGreaterThan(5);
+    expect(await paper.innerText()).toMatch(/[0-9.]+ % of what area and kerf allow/);
     const colors = await page.evaluate(() => {
       const { backgroundColor, color } = getComputedStyle(document.getElementById("pane") as Element);
       return [backgroundColor, color];

@@ -1,3 +1,4 @@
+import { sawBound } from "../../src/functions/sawBound";
 import { sawLayout, sawPlan, sawYield } from "../../src/functions/sawing";
 import { sawWhatIf } from "../../src/functions/sawChoices";
 import { scalingLength } from "../../src/functions/scaling";
@@ -27,6 +28,7 @@ export function sawingAnswers(book: MemoryBook): Readonly<Record<string, () => C
   return {
     [out.sawPlan]: () => sawPlan(...order()),
     [out.sawYield]: () => sawYield(...order()),
+    [out.sawBound]: () => sawBound(...(order() as unknown as Parameters<typeof sawBound>)),
     [out.sawWhatIf]: () => {
       const [small, large, length, boards]: readonly unknown[] = order();
       const [kerf, pattern, mill] = order().slice(4) as unknown[];
