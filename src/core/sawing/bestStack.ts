@@ -7,8 +7,6 @@ import type { Sawing } from "./sawnFlitch";
 import type { Sides } from "./sides";
 import { bestOnBed, partsOnBed, type BedLimits } from "./stackOnBed";
 
-export { fitThroat } from "./stackOnBed";
-
 /** The best filling of a whole log between two planes that are sawn already, with one piece left on the bed. */
 export function bestStack(
   groups: readonly (readonly Flitch[])[],

@@ -4,7 +4,7 @@ import { feet, type Inches } from "../basis/units";
 import { isPriced, type BoardSize } from "./boardSize";
 import { mostByAreaAndKerf, type Ceiling } from "./areaBound";
 import { bestOf } from "./bestOf";
-import { fitThroat } from "./bestStack";
+import { fitThroat } from "./stackOnBed";
 import type { BoardLengths } from "./boardPieces";
 import { flitches } from "./flitches";
 import { splitTaper, waysToLay, type LyingLog, type Taper } from "./lyingLog";

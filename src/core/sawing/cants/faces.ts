@@ -1,12 +1,10 @@
 import { HAIR } from "../filling/hair";
 import { sectionsTo } from "../lyingLog";
+import { ROOM_STEP } from "../room";
 import type { Sawing } from "../sawnFlitch";
 import { onBark } from "../setting";
 import { toTheBark } from "../sides";
 import type { CantOrder } from "./cantOrder";
-
-/** Where a face may not be moved outwards until the next step, since the cant would be too wide to cut. [in] */
-const COMMON_STEP = 1 / 32;
 
 /**
  * Places for one face of a cant, as far from the pith, from the innermost outwards: the outermost ones that leave the
@@ -29,7 +27,7 @@ export function facesOf(
   const steps = order
     .sideBoards(face, toTheBark)
     .map(({ free }) => markUpTo(free === -Infinity ? outermost + (scaleStep ?? 0) : 0 - free));
-  const step = scaleStep ?? COMMON_STEP;
+  const step = scaleStep ?? ROOM_STEP;
   const count = widestCut === Infinity ? 0 : Math.ceil((outermost - innermost) / step) + 1;
   const all = Array.from({ length: count }, (_, i) => markUpTo(innermost + step) + (i - 1) * step);
   return [...new Set([...steps, ...all])].filter((place) => place >= innermost - HAIR).sort((a, b) => a - b);

@@ -2,7 +2,7 @@ import { OutOfRange } from "../../basis/problem";
 import { told } from "../../basis/telling";
 import { thickestOf } from "../sawLog";
 import { widestFace } from "../widestCut";
-import { fitThroat } from "../bestStack";
+import { fitThroat } from "../stackOnBed";
 import { bestQuarter, type Peel } from "../quarters/bestQuarter";
 import { quarterCuts, splits } from "../quarters/quarterCuts";
 import { fanned } from "../quarters/fannedLog";
